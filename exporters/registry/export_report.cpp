@@ -40,9 +40,21 @@ std::optional<ExportFailure> add_tables(const ExportJob &job, OutputFolder &fold
                     Voice().say("the tables of the report, a sheet each"));
 }
 
+/// Of the house as it was found, whichever of its states is exported.
+ExportJob of_found_house(const ExportJob &job) {
+    ExportJob found = job;
+    if (!job.found || job.found->layout.pieces.empty()) return found;
+    found.shell = job.found->shell, found.layout = job.found->layout, found.bodies = job.found->bodies;
+    found.findings.clear(); // of the other state
+    found.found = nullptr;
+    found.composed = no_sheets(), found.pictures = no_pictures();
+    return found;
+}
+
 } // namespace
 
-std::optional<ExportFailure> export_report(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+std::optional<ExportFailure> export_report(const ExportJob &shown, OutputFolder &folder, Progress &progress) {
+    const ExportJob job = of_found_house(shown);
     const sheets::ReportSource source{job.record, job.folder};
     const PaperFile file{"report.pdf", said("report on the house as it was found"), "report",
                          sheets::report_set(job.layout, source)};

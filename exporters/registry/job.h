@@ -47,7 +47,8 @@ struct ExportOptions {
 /// The house as it was found, laid out: what the logs of its record are pieces of.
 struct FoundHouse {
     Layout layout;
-    Bodies bodies; ///< of layout.models, in order
+    Bodies bodies;    ///< of layout.models, in order
+    Shell shell = {}; ///< that is laid out
 };
 
 struct ExportJob {

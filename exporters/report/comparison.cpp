@@ -25,7 +25,8 @@ class Comparison {
     std::vector<Sheet> draw() {
         pages_.add_text(change_words(compared_, words_));
         pages_.add(key_of(change_marks(words_), pages_.room().width()));
-        pages_.add_text(words_.say("Dashed: what is gone, where it lay. An unchanged log has its tag alone."));
+        pages_.add_text(
+            words_.say("Dashed: what is gone, where it lay. An unchanged log has its tag alone."));
         for (const auto wall : after_.layout.walls.indices())
             add(after_, wall, true);
         for (const auto wall : before_.layout.walls.indices())
@@ -38,7 +39,8 @@ class Comparison {
     void add(const Draft &draft, Index<WallPlace> wall, bool of_after) {
         constexpr double tallest_part = 0.42; // of a page: two walls on each
         const SeenShell seen = seen_wall(draft.layout, draft.bodies, wall, WallSide::outside);
-        MarkedWall marked{draft.shell, draft.layout, seen, words_, wall, WallSide::outside, {}, {}, "", true, {}};
+        MarkedWall marked{draft.shell, draft.layout, seen, words_, wall, WallSide::outside,
+                          {},          {},           "",   true,   {}};
         marked.areas = of_after ? areas_of(draft.layout.walls[wall].name) : gone_of(wall);
         marked.caption = of_after ? after_.shell.state : before_.shell.state;
         add_wall(pages_, std::move(marked), pages_.room().height() * tallest_part);
@@ -59,8 +61,12 @@ class Comparison {
         const Piece &piece = after_.layout.pieces[*compared.after];
         const MarkOf mark = mark_of(compared.what, words_);
         const bool same = compared.what == PieceChange::unchanged;
-        return {face_outline(after_.layout, piece, everywhere), mark.hatch,
-                same ? piece.tag : words_.say("%1 %2", piece.tag, mark.letter), false, false, true};
+        return {face_outline(after_.layout, piece, everywhere),
+                mark.hatch,
+                same ? piece.tag : words_.say("%1 %2", piece.tag, mark.letter),
+                false,
+                false,
+                true};
     }
 
     std::vector<MarkedArea> gone_of(Index<WallPlace> wall) const {
@@ -84,9 +90,9 @@ class Comparison {
     void add_list() {
         const roundlay::Table list = compare_table(compared_, before_.layout, after_.layout, words_);
         if (list.rows.empty()) return;
-        pages_.add(on_paper(list, words_, words_.say("Every piece that differs"),
-                            {"change", "before", "after", "length_before", "length_after", "longer_by",
-                             "where"}));
+        pages_.add(
+            on_paper(list, words_, words_.say("Every piece that differs"),
+                     {"change", "before", "after", "length_before", "length_after", "longer_by", "where"}));
     }
 
     const Draft &before_, &after_;

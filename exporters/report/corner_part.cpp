@@ -45,8 +45,9 @@ class Corners {
             x += part->room.width() + between;
         }
         const Rect drawn = bounds(all.items);
-        all.items.emplace_back(lettered(words_.say("Corner %1", corner_name(record_, draft_.layout, corner.name)),
-                                        {drawn.x0, drawn.y1 + over}, 3, true, Role::caption));
+        all.items.emplace_back(
+            lettered(words_.say("Corner %1", corner_name(record_, draft_.layout, corner.name)),
+                     {drawn.x0, drawn.y1 + over}, 3, true, Role::caption));
         all.room = bounds(all.items).grown(0.5);
         return all;
     }
@@ -57,8 +58,8 @@ class Corners {
         const auto meeting = std::ranges::find_if(meetings, [&](const WallMeeting &m) {
             return draft_.layout.corners[m.corner].name == corner.name;
         });
-        MarkedWall marked{draft_.shell, draft_.layout, seen_[wall], words_, wall, WallSide::outside,
-                          {},           {},            "",          false,  {}};
+        MarkedWall marked{draft_.shell, draft_.layout, seen_[wall], words_, wall, WallSide::outside, {}, {},
+                          "",           false,         {}};
         marked.areas = decision_areas(draft_.layout, logs_.walls[wall], words_);
         marked.caption = words_.say("Wall %1", draft_.layout.walls[wall].name);
         const Along stretch = both(seen_along(marked), {meeting->low - shown, meeting->high + shown});
@@ -81,7 +82,8 @@ std::vector<Sheet> corner_part(const Draft &draft, const ReportSource &source) {
     const Corners corners(draft, *source.record, words);
     const Scale *scale = corners.scale(pages.room().height() / 2 - 20);
     if (scale == nullptr) return {};
-    pages.add_text(words.say("Each corner from outside, its two walls side by side, %1.", said_scale(scale, words)));
+    pages.add_text(
+        words.say("Each corner from outside, its two walls side by side, %1.", said_scale(scale, words)));
     std::vector<Block> blocks;
     for (const CornerPlace &corner : draft.layout.corners)
         blocks.push_back(corners.block(corner, *scale));

@@ -10,8 +10,8 @@ namespace roundlay::sheets {
 
 namespace {
 
-constexpr double beside = 3;         ///< mm of paper that words and edges reach past the wood
-constexpr double least_pitch = 3.7;  ///< of logs on paper, so that their tags have room
+constexpr double beside = 3;        ///< mm of paper that words and edges reach past the wood
+constexpr double least_pitch = 3.7; ///< of logs on paper, so that their tags have room
 
 struct Fit {
     const Scale *scale = nullptr;
@@ -26,7 +26,8 @@ Fit fit_of(const MarkedWall &wall, double width, double tallest) {
     Fit fit;
     for (const Scale &scale : shell_scales(wall.words.system())) {
         if (top * scale.ratio > tallest) continue;
-        const int parts = std::max(1, static_cast<int>(std::ceil((all.to - all.from) * scale.ratio / width - 1e-9)));
+        const int parts =
+            std::max(1, static_cast<int>(std::ceil((all.to - all.from) * scale.ratio / width - 1e-9)));
         if (fit.scale && log * scale.ratio < least_pitch) break;
         fit = {&scale, parts};
         if (parts == 1) break;
@@ -61,8 +62,7 @@ void add_wall(ReportPages &pages, MarkedWall wall, double tallest) {
     for (int i = 0; i < fit.stretches; ++i) {
         // seen from inside the first stretch is the last one along the wall
         const int k = wall.side == WallSide::inside ? fit.stretches - 1 - i : i;
-        MarkedBlock made =
-            drawn(wall, {all.from + k * each, all.from + (k + 1) * each}, fit.scale->ratio);
+        MarkedBlock made = drawn(wall, {all.from + k * each, all.from + (k + 1) * each}, fit.scale->ratio);
         without.insert(without.end(), made.without_room.begin(), made.without_room.end());
         pages.add(std::move(made.block));
     }

@@ -1,9 +1,10 @@
 #include "exporters/report/jpeg.h"
 
+#include <jpeglib.h>
+
 #include <algorithm>
 #include <csetjmp>
 #include <cstdio>
-#include <jpeglib.h>
 
 namespace roundlay::sheets {
 

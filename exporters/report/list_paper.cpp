@@ -30,7 +30,8 @@ Table on_paper(const roundlay::Table &list, const Words &words, const std::strin
     constexpr double widest = 70;
     std::vector<std::size_t> shown;
     for (std::size_t c = 0; c < list.columns.size(); ++c)
-        if (!list.columns[c].title.empty() && (keys.empty() || std::ranges::count(keys, list.columns[c].key) > 0))
+        if (!list.columns[c].title.empty() &&
+            (keys.empty() || std::ranges::count(keys, list.columns[c].key) > 0))
             shown.push_back(c);
     Table table = table_called(words, title);
     for (const std::size_t c : shown)

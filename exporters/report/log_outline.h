@@ -22,8 +22,9 @@ struct Band {
     double low = 0, high = 1;
 };
 
-/// The log's face within these limits as four corners in the wall's x and z, before it is notched. Empty where
-/// the limits leave none of it.
-std::vector<Vec2> face_outline(const Layout &layout, const Piece &piece, const Along &limits, const Band &band = {});
+/// The log's face within these limits as four corners in the wall's x and z, before it is notched. Empty
+/// where the limits leave none of it.
+std::vector<Vec2> face_outline(const Layout &layout, const Piece &piece, const Along &limits,
+                               const Band &band = {});
 
 } // namespace roundlay::sheets

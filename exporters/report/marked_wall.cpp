@@ -143,8 +143,8 @@ class Drawer {
         std::vector<const MarkedArea *> all;
         for (const MarkedArea &area : areas_)
             if (!area.words.empty() && !area.outline.empty()) all.push_back(&area);
-        std::ranges::stable_sort(
-            all, {}, [&](const MarkedArea *area) { return box_around(area->outline).width(); });
+        std::ranges::stable_sort(all, {},
+                                 [&](const MarkedArea *area) { return box_around(area->outline).width(); });
         for (const MarkedArea *area : all)
             if (!put_in(*area) && area->must) without_room_.push_back(area->words);
     }

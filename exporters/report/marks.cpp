@@ -13,9 +13,9 @@ constexpr double box_width = 9, box_height = 5.5, row_height = 7.5;
 constexpr std::array all_decisions{Decision::keep,          Decision::mend,    Decision::turn,
                                    Decision::use_elsewhere, Decision::replace, Decision::leave_out};
 constexpr std::array all_wood{Soundness::checked, Soundness::soft, Soundness::rotten, Soundness::missing};
-constexpr std::array all_changes{PieceChange::added, PieceChange::gone,  PieceChange::longer,
-                                 PieceChange::shorter, PieceChange::recut, PieceChange::moved,
-                                 PieceChange::retold, PieceChange::unchanged};
+constexpr std::array all_changes{PieceChange::added,   PieceChange::gone,     PieceChange::longer,
+                                 PieceChange::shorter, PieceChange::recut,    PieceChange::moved,
+                                 PieceChange::retold,  PieceChange::unchanged};
 constexpr std::array all_pegs{PegState::found, PegState::missing, PegState::broken, PegState::sawn};
 
 /// Puts things with their meanings side by side, in as many rows as they take.
@@ -28,7 +28,8 @@ class KeyRows {
         const double takes = box_width + 1.5 + text_width(words, least_lettering) + 6;
         if (x_ > 0 && x_ + takes > width_) x_ = 0, y_ -= row_height;
         const Vec2 at{x_, y_};
-        items_.emplace_back(lettered(words, {x_ + box_width + 1.5, y_ + 1.5}, least_lettering, false, Role::note));
+        items_.emplace_back(
+            lettered(words, {x_ + box_width + 1.5, y_ + 1.5}, least_lettering, false, Role::note));
         x_ += takes;
         return at;
     }
@@ -155,8 +156,8 @@ Block key_of(const std::vector<MarkOf> &marks, double width) {
         const Vec2 at = rows.next(mark.meaning);
         const std::vector<Vec2> box{
             at, {at.x + box_width, at.y}, {at.x + box_width, at.y + box_height}, {at.x, at.y + box_height}};
-        Text letter = lettered(mark.letter, {at.x + box_width / 2, at.y + box_height / 2}, least_lettering, true,
-                               Role::mark);
+        Text letter = lettered(mark.letter, {at.x + box_width / 2, at.y + box_height / 2}, least_lettering,
+                               true, Role::mark);
         letter.across = Across::middle, letter.upright = Upright::middle;
         const std::vector<Rect> clear{box_of(letter).grown(0.4)};
         for (Item &item : hatched(box, mark.hatch, mark.letter.empty() ? std::vector<Rect>{} : clear))

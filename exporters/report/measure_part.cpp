@@ -30,8 +30,7 @@ std::string notation_words(const Notation &notation, const Words &words) {
     if (notation.two_fields)
         all.push_back(*notation.two_fields == TwoFields::feet_and_inches ? words.say("3.10 is 3 ft 10 in")
                                                                          : words.say("3.10 is decimal feet"));
-    if (notation.unit)
-        all.push_back(words.say("bare numbers are %1", unit_word(*notation.unit)));
+    if (notation.unit) all.push_back(words.say("bare numbers are %1", unit_word(*notation.unit)));
     return joined(all);
 }
 
@@ -39,10 +38,11 @@ Table sheet_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Field sheets"));
     table.columns = {flush_left(words.say("Sheet"), 30), flush_left(words.say("How its numbers count"), 90),
                      flush_left(words.say("By, on"), 45)};
-    table.rows.push_back(
-        {words.say("all others"), notation_words(record.notation, words), by_and_on(record.by, record.on, words)});
+    table.rows.push_back({words.say("all others"), notation_words(record.notation, words),
+                          by_and_on(record.by, record.on, words)});
     for (const FieldSheet &sheet : record.sheets)
-        table.rows.push_back({sheet.name, notation_words(sheet.notation, words), by_and_on(sheet.by, sheet.on, words)});
+        table.rows.push_back(
+            {sheet.name, notation_words(sheet.notation, words), by_and_on(sheet.by, sheet.on, words)});
     return table;
 }
 
@@ -75,8 +75,9 @@ std::vector<Sheet> measure_part(const Draft &draft, const ReportSource &source) 
     ReportPages pages = pages_of(draft, draft.words().say("How it was measured"), "measures");
     const Record &record = *source.record;
     const Words &words = pages.words();
-    pages.add_text(words.say("Numbers stay as they stand on the field sheets. What was not measured is proposed by "
-                             "a rule or by the drawing, and is no finding."));
+    pages.add_text(
+        words.say("Numbers stay as they stand on the field sheets. What was not measured is proposed by "
+                  "a rule or by the drawing, and is no finding."));
     pages.add(sheet_table(record, words));
     for (const Table &table : {plane_table(record, words), doubtful_table(record, words)})
         if (!table.rows.empty()) pages.add(table);

@@ -113,7 +113,8 @@ int orientation_of(std::string_view jpeg) {
     constexpr std::uint32_t begin = 0xFFD8, exif = 0xFFE1, scan = 0xFFDA;
     if (number_at(jpeg, 0, 2, false) != begin) return 1;
     for (std::size_t at = 2; at + 4 <= jpeg.size();) {
-        const std::uint32_t marker = number_at(jpeg, at, 2, false), length = number_at(jpeg, at + 2, 2, false);
+        const std::uint32_t marker = number_at(jpeg, at, 2, false),
+                            length = number_at(jpeg, at + 2, 2, false);
         if (marker == scan || marker < 0xFF00 || length < 2) return 1;
         const std::string_view part = jpeg.substr(at + 4, length - 2);
         if (marker == exif && part.starts_with(std::string_view("Exif\0\0", 6)))

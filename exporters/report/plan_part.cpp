@@ -57,7 +57,8 @@ class PlanDrawer {
         const WallPlace &wall = draft_.layout.walls[index];
         std::vector<double> turns{0, wall.length};
         for (const Opening &o : draft_.shell.openings)
-            if (o.wall == wall.name) turns.insert(turns.end(), {o.from_left.mm(), (o.from_left + o.width).mm()});
+            if (o.wall == wall.name)
+                turns.insert(turns.end(), {o.from_left.mm(), (o.from_left + o.width).mm()});
         std::ranges::sort(turns);
         for (const double y : {0.0, wall.thickness})
             for (std::size_t i = 0; i + 1 < turns.size(); i += 2)
@@ -91,7 +92,8 @@ class PlanDrawer {
 
     void add_corner(const CornerPlace &corner) {
         if (corner.kind != CornerKind::corner) return;
-        const Vec2 way = outward(draft_.layout.walls[corner.ends]) + outward(draft_.layout.walls[corner.starts]);
+        const Vec2 way =
+            outward(draft_.layout.walls[corner.ends]) + outward(draft_.layout.walls[corner.starts]);
         const Vec2 at{corner.centre.x * k_, corner.centre.y * k_};
         put(corner_name(record_, draft_.layout, corner.name), at, 0.9 * way, 0, true);
     }
@@ -116,10 +118,11 @@ std::optional<Block> drawn_plan(const Draft &draft, const Record &record, const 
 
 Table corner_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Corners, as they were measured"));
-    table.columns = {flush_left(words.say("Corner"), 18),      flush_left(words.say("Level"), 22),
-                     flush_left(words.say("Plane"), 16),       flush_left(words.say("Leans out, first wall"), 26),
-                     flush_left(words.say("second wall"), 24), flush_left(words.say("over"), 20),
-                     flush_left(words.say("Note"), 55)};
+    table.columns = {
+        flush_left(words.say("Corner"), 18),      flush_left(words.say("Level"), 22),
+        flush_left(words.say("Plane"), 16),       flush_left(words.say("Leans out, first wall"), 26),
+        flush_left(words.say("second wall"), 24), flush_left(words.say("over"), 20),
+        flush_left(words.say("Note"), 55)};
     for (const RecordedCorner &corner : record.corners)
         table.rows.push_back({corner.name, noted_words(corner.level, words), corner.plane,
                               noted_words(corner.lean_first, words), noted_words(corner.lean_second, words),

@@ -1,5 +1,5 @@
-// A report on a house that stands, for its owner and whoever looks after its heritage: what was found, what is
-// decided, what is not known. Sums and words, and no verdict.
+// A report on a house that stands, for its owner and whoever looks after its heritage: what was found, what
+// is decided, what is not known. Sums and words, and no verdict.
 #pragma once
 
 #include "exporters/sheets/set/subject.h"

@@ -47,7 +47,8 @@ void ReportPages::add_side_by_side(std::vector<Block> blocks) {
         double x = 0, height = 0;
         std::size_t last = first;
         while (last < blocks.size() && (last == first || x + blocks[last].room.width() <= room_.width()))
-            x += blocks[last].room.width() + between, height = std::max(height, blocks[last].room.height()), ++last;
+            x += blocks[last].room.width() + between, height = std::max(height, blocks[last].room.height()),
+                                                      ++last;
         need(height);
         x = room_.x0;
         for (; first < last; ++first) {
@@ -77,7 +78,8 @@ void ReportPages::add_text(const std::string &text, bool bold) {
     double y = 0;
     for (const std::string &line : wrapped(text, room_.width(), least_lettering, bold)) {
         y -= line_height;
-        if (!line.empty()) block.items.emplace_back(lettered(line, {0, y + 1}, least_lettering, bold, Role::note));
+        if (!line.empty())
+            block.items.emplace_back(lettered(line, {0, y + 1}, least_lettering, bold, Role::note));
     }
     block.room = {0, y, room_.width(), 0};
     need(block.room.height());
@@ -100,15 +102,14 @@ std::vector<Item> ReportPages::head() const {
     const double top = frame_.y1 - inner;
     const auto add = [&](const std::string &text, double y, double height, bool bold) {
         const auto lines = wrapped(text, room_.width(), height, bold);
-        items.emplace_back(lettered(lines.size() > 1 ? lines.front() + " …" : lines.front(), {room_.x0, y}, height,
-                                    bold, Role::title));
+        items.emplace_back(lettered(lines.size() > 1 ? lines.front() + " …" : lines.front(), {room_.x0, y},
+                                    height, bold, Role::title));
     };
     add(head_.title, top - 4.5, 4.5, true);
     const std::string house = called(draft_.shell).empty() ? words_.say("Log shell") : called(draft_.shell);
     const std::string of = words_.say("%1: %2", head_.what, house), &date = draft_.options.fields.date;
     add(date.empty() ? of : words_.say("%1, %2", of, date), top - 10, least_lettering, false);
-    items.emplace_back(
-        Path{{{frame_.x0, top - 12}, {frame_.x1, top - 12}}, false, Line::strong, ""});
+    items.emplace_back(Path{{{frame_.x0, top - 12}, {frame_.x1, top - 12}}, false, Line::strong, ""});
     return items;
 }
 

@@ -27,7 +27,7 @@ class ReportPages {
     double left() const { return pages_.empty() ? 0 : y_ - room_.y0; }
 
     void add(const Table &table);
-    void add(Block block);                      ///< on a new page where the last one has no room for it
+    void add(Block block);                            ///< on a new page where the last one has no room for it
     void add_side_by_side(std::vector<Block> blocks); ///< in rows
     void add_text(const std::string &text, bool bold = false);
     void add_heading(const std::string &text);

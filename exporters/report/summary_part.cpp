@@ -35,7 +35,8 @@ void add_fabric(ReportPages &pages, const Draft &draft, const Record &record) {
     std::vector<FabricFigures> earlier;
     for (std::size_t i = 1; i < figures.most; ++i)
         earlier.push_back(fabric_figures(record, draft.layout, draft.bodies, i));
-    pages.add(on_paper(fabric_table(figures, earlier, words), words, words.say("How much of the old wood stays")));
+    pages.add(
+        on_paper(fabric_table(figures, earlier, words), words, words.say("How much of the old wood stays")));
     for (const std::string &sentence : fabric_words(figures, words))
         pages.add_text(sentence);
 }
@@ -104,8 +105,9 @@ std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source) 
         pages.add_text(words.say("The record leaves no question open that this report asks."));
     else
         pages.add(open);
-    pages.add_text(words.say("What is stated of a house by law or by its protection is for whoever looks after "
-                             "it to say; this report holds what was found and decided, and passes no judgement."));
+    pages.add_text(
+        words.say("What is stated of a house by law or by its protection is for whoever looks after "
+                  "it to say; this report holds what was found and decided, and passes no judgement."));
     return pages.finished();
 }
 

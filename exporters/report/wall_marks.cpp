@@ -55,8 +55,8 @@ std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side) {
     return parts;
 }
 
-void add_zone(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log, const ConditionZone &zone,
-              WallSide side, const Words &words) {
+void add_zone(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log,
+              const ConditionZone &zone, WallSide side, const Words &words) {
     const auto along = along_of(layout, log, zone);
     if (!along || zone.what == Soundness::sound) return;
     const MarkOf mark = mark_of(zone.what, words);
@@ -81,8 +81,8 @@ std::string tag_with_marks(const FormLog &log) {
     return words;
 }
 
-void add_faces(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log, const std::string &words,
-               Hatch hatch) {
+void add_faces(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log,
+               const std::string &words, Hatch hatch) {
     for (const Index<Piece> piece : log.pieces)
         areas.push_back(
             {face_outline(layout, layout.pieces[piece], everywhere), hatch, words, false, false, true});

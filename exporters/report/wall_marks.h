@@ -10,17 +10,19 @@
 namespace roundlay::sheets {
 
 /// Each log hatched by what becomes of it, with its tag and the letter.
-std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<FormLog> &logs, const Words &words);
+std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<FormLog> &logs,
+                                       const Words &words);
 
-/// Zones of the wood as they are seen from that side, over the tags. A tag has ≠ behind it where numbers of the
-/// log contradict one another, and p where nobody has measured its height or width.
+/// Zones of the wood as they are seen from that side, over the tags. A tag has ≠ behind it where numbers of
+/// the log contradict one another, and p where nobody has measured its height or width.
 std::vector<MarkedArea> wood_areas(const Layout &layout, const std::vector<FormLog> &logs, WallSide side,
                                    const Words &words);
 
 /// Pegs and later cuts whose place is told.
 std::vector<MarkedPoint> found_points(const Layout &layout, const std::vector<FormLog> &logs);
 
-/// Where a running dimension of the log lies in its wall's x; nothing where its zero or its value is not known.
+/// Where a running dimension of the log lies in its wall's x; nothing where its zero or its value is not
+/// known.
 std::optional<double> place_on_wall(const Layout &layout, const FormLog &log, const NotedLength &at);
 
 /// Does the record say anything of the wood that only the inside shows?

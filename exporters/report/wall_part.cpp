@@ -13,7 +13,9 @@ namespace {
 MarkedWall wall_of(const Draft &draft, const Record &record, const SeenShell &seen, const Words &words,
                    Index<WallPlace> wall, WallSide side) {
     MarkedWall marked{draft.shell, draft.layout, seen, words, wall, side, {}, {}, "", true, {}};
-    marked.corner_called = [&](const std::string &corner) { return corner_name(record, draft.layout, corner); };
+    marked.corner_called = [&](const std::string &corner) {
+        return corner_name(record, draft.layout, corner);
+    };
     return marked;
 }
 
@@ -49,9 +51,10 @@ std::vector<Sheet> wall_part(const Draft &draft, const ReportSource &source, Ind
     }
     pages.add(key_of(wood_marks(words), width));
     pages.add(key_of_symbols(words, width));
-    pages.add_text(words.say("A tag in brackets is of the drawing: nobody has recorded a log there. ≠: measures "
-                             "contradict one another; p: height and width are proposed. Dashed: on the other "
-                             "side alone."));
+    pages.add_text(
+        words.say("A tag in brackets is of the drawing: nobody has recorded a log there. ≠: measures "
+                  "contradict one another; p: height and width are proposed. Dashed: on the other "
+                  "side alone."));
     return pages.finished();
 }
 

@@ -41,15 +41,16 @@ Table zone_table(const Record &record, const Words &words) {
 
 Table test_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Tests, and what they showed"));
-    table.columns = {flush_left(words.say("Tag"), 20),    flush_left(words.say("Tool"), 28),
-                     flush_left(words.say("Where"), 34),  flush_left(words.say("Face"), 20),
-                     flush_left(words.say("Depth"), 18),  flush_left(words.say("Showed"), 45),
+    table.columns = {flush_left(words.say("Tag"), 20),   flush_left(words.say("Tool"), 28),
+                     flush_left(words.say("Where"), 34), flush_left(words.say("Face"), 20),
+                     flush_left(words.say("Depth"), 18), flush_left(words.say("Showed"), 45),
                      flush_left(words.say("By, on"), 30)};
     for (const FoundLog &log : record.logs)
         for (const WoodTest &test : log.tests)
             table.rows.push_back({log.tag, test.tool, where(test.at, log, words),
-                                  test.face ? face_word(*test.face, words) : "", noted_words(test.depth, words),
-                                  test.showed, by_and_on(test.by, test.on, words)});
+                                  test.face ? face_word(*test.face, words) : "",
+                                  noted_words(test.depth, words), test.showed,
+                                  by_and_on(test.by, test.on, words)});
     return table;
 }
 
@@ -76,10 +77,10 @@ std::string percent_of(double value) {
 
 Table moisture_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Moisture, percent of ovendry mass"));
-    table.columns = {flush_left(words.say("Tag"), 20),    flush_right("%", 14),
-                     flush_left(words.say("Where"), 34),  flush_left(words.say("Face"), 22),
-                     flush_left(words.say("Depth"), 18),  flush_left(words.say("Season"), 20),
-                     flush_left(words.say("Probe"), 30),  flush_left(words.say("By, on"), 30)};
+    table.columns = {flush_left(words.say("Tag"), 20),   flush_right("%", 14),
+                     flush_left(words.say("Where"), 34), flush_left(words.say("Face"), 22),
+                     flush_left(words.say("Depth"), 18), flush_left(words.say("Season"), 20),
+                     flush_left(words.say("Probe"), 30), flush_left(words.say("By, on"), 30)};
     for (const FoundLog &log : record.logs)
         for (const MoistureReading &m : log.moistures)
             table.rows.push_back({log.tag, percent_of(m.percent), where(m.at, log, words),
@@ -91,7 +92,7 @@ Table moisture_table(const Record &record, const Words &words) {
 
 Table peg_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Pegs that are missing, broken or sawn off"));
-    table.columns = {flush_left(words.say("Tag"), 20), flush_left(words.say("Peg"), 34),
+    table.columns = {flush_left(words.say("Tag"), 20),   flush_left(words.say("Peg"), 34),
                      flush_left(words.say("Where"), 40), flush_left(words.say("Diameter"), 22),
                      flush_left(words.say("Depth"), 20), flush_left(words.say("Note"), 50)};
     for (const FoundLog &log : record.logs)
@@ -120,18 +121,21 @@ std::vector<Sheet> wood_part(const Draft &draft, const ReportSource &source) {
     const Record &record = *source.record;
     const Words &words = pages.words();
     bool any = false;
-    for (const Table &table : {zone_table(record, words), test_table(record, words), moisture_table(record, words),
-                               peg_table(record, words), later_table(record, words)}) {
+    for (const Table &table :
+         {zone_table(record, words), test_table(record, words), moisture_table(record, words),
+          peg_table(record, words), later_table(record, words)}) {
         if (!table.rows.empty()) pages.add(table);
         any = any || !table.rows.empty();
     }
     if (!any) return {};
     if (!moisture_table(record, words).rows.empty())
-        pages.add_text(words.say(
-            "Moisture is not decay: one sound rafter was 16 % in summer and over 20 % in winter at its surface "
-            "(surveyors' guidance on biodeterioration). Second-hand: rot infects wood by spores from about 29 %, "
-            "and may spread from wetter wood down to 20 %; some fungi rot wood well below. None of these figures "
-            "says that a log is safe."));
+        pages.add_text(words.say("Moisture is not decay: one sound rafter was 16 % in summer and over 20 % "
+                                 "in winter at its surface "
+                                 "(surveyors' guidance on biodeterioration). Second-hand: rot infects wood "
+                                 "by spores from about 29 %, "
+                                 "and may spread from wetter wood down to 20 %; some fungi rot wood well "
+                                 "below. None of these figures "
+                                 "says that a log is safe."));
     return pages.finished();
 }
 

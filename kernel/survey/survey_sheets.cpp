@@ -57,7 +57,8 @@ std::vector<SheetRemark> doubtful_numbers(const ReadSheet &sheet, const Record &
         const CsvColumn *column = column_named(known, heading_of(header[number.column]).key);
         if (column && holds_notes(column->key))
             doubtful.push_back({number.row, number.cell,
-                                number.written + " was typed as a number, of which nobody knows whether it was " +
+                                number.written +
+                                    " was typed as a number, of which nobody knows whether it was " +
                                     number.written + "0: is it as on the sheet? Cells of notes are text"});
     }
     return doubtful;

@@ -68,7 +68,8 @@ std::variant<std::vector<ReadSheet>, std::string> read_xlsx(std::string_view byt
         const auto xml = parts.part(reference->part);
         if (!xml) return no_workbook(bytes, parts);
         if (!read_sheet(*xml, {texts, dates}, sheet))
-            return std::string("its sheet \"") + tab.name + "\" is damaged, or holds more than 4 million cells";
+            return std::string("its sheet \"") + tab.name +
+                   "\" is damaged, or holds more than 4 million cells";
         if (!sheet.rows.rows.empty() || !sheet.remarks.empty()) sheets.push_back(std::move(sheet));
     }
     return sheets;

@@ -21,7 +21,7 @@ struct SheetRemark {
 };
 
 struct SheetNumber {
-    int row = 0; ///< from 1
+    int row = 0;            ///< from 1
     std::size_t column = 0; ///< from 0
     std::string cell, written;
 };

@@ -63,8 +63,8 @@ std::vector<PartReference> references_of(PackedParts &parts, const std::string &
     const auto open = [&](std::string_view name, const XmlAttributes &attributes) {
         if (name != "Relationship") return;
         const std::string type = attributes["Type"];
-        all.push_back({attributes["Id"], type.substr(type.rfind('/') + 1),
-                       resolved(folder, attributes["Target"])});
+        all.push_back(
+            {attributes["Id"], type.substr(type.rfind('/') + 1), resolved(folder, attributes["Target"])});
     };
     read_xml(*xml, {open, [](std::string_view) {}});
     return all;

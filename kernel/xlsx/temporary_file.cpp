@@ -1,11 +1,12 @@
 #include "kernel/xlsx/temporary_file.h"
 
+#include <unistd.h>
+
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <stdexcept>
-#include <unistd.h>
 
 namespace roundlay {
 
@@ -26,8 +27,7 @@ TemporaryFile::~TemporaryFile() {
 std::string TemporaryFile::bytes() const {
     std::ifstream in(path_, std::ios::binary);
     std::string all{std::istreambuf_iterator<char>(in), {}};
-    if (in.bad() || all.empty())
-        throw std::runtime_error("the temporary file " + path_ + " cannot be read");
+    if (in.bad() || all.empty()) throw std::runtime_error("the temporary file " + path_ + " cannot be read");
     return all;
 }
 

@@ -26,8 +26,8 @@ struct SheetTable {
     std::string name; ///< up to 31 characters, without : \ / ? * [ ]
     std::vector<SheetColumn> columns;
     std::vector<std::vector<std::string>> rows; ///< no more cells than columns; an empty one stays empty
-    std::size_t stays = 0;                      ///< columns at the left that stay in sight, as the header does
-    std::size_t room = 0;                       ///< rows under the last one that are to be filled in
+    std::size_t stays = 0; ///< columns at the left that stay in sight, as the header does
+    std::size_t room = 0;  ///< rows under the last one that are to be filled in
     std::vector<SheetChoice> choices;
 };
 

@@ -56,7 +56,7 @@ ExitCode failed(const Console &console, const Input &input, const ExportJob *job
 namespace {
 
 FoundHouse laid_out(const Shell &shell) {
-    FoundHouse house{lay_out(shell), {}};
+    FoundHouse house{lay_out(shell), {}, shell};
     house.bodies = bodies_of(house.layout);
     return house;
 }

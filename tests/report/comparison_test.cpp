@@ -27,9 +27,9 @@ TEST_CASE("Each log that differs stands on its wall with the letter of its chang
     for (const Language language : {Language::english, Language::french}) {
         SheetOptions options = full_options(Paper::letter);
         options.fields.language = language;
-        const auto sheets = comparison_sheets({before.laid.shell, before.laid.layout, before.laid.bodies, options},
-                                              {after.laid.shell, after.laid.layout, after.laid.bodies, options},
-                                              pieces);
+        const auto sheets =
+            comparison_sheets({before.laid.shell, before.laid.layout, before.laid.bodies, options},
+                              {after.laid.shell, after.laid.layout, after.laid.bodies, options}, pieces);
         CHECK(all_clashes(sheets) == "");
         const std::string words = words_of(sheets);
         std::map<PieceChange, int> told;

@@ -66,7 +66,8 @@ TEST_CASE("A photograph that cannot be shown is told with a reason") {
     std::ofstream(folder / "empty.jpg");
     CHECK(why_not(read_photograph(folder.path(), "gone.jpg")) == "there is no such file");
     CHECK(why_not(read_photograph(folder.path(), ".")) == "there is no such file");
-    CHECK(why_not(read_photograph(folder.path(), "notes.txt")) == "it is neither JPEG nor PNG: save it as JPEG");
+    CHECK(why_not(read_photograph(folder.path(), "notes.txt")) ==
+          "it is neither JPEG nor PNG: save it as JPEG");
     CHECK(why_not(read_photograph(folder.path(), "cut.jpg")) == "it is damaged");
     CHECK(why_not(read_photograph(folder.path(), "empty.jpg")) != "");
     CHECK(why_not(read_photograph(photos, "barn-1.png")) == "");

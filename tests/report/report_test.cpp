@@ -88,11 +88,12 @@ TEST_CASE("The sums of the report are those of the list, before and after the ch
     CHECK(before.stays().logs > now.stays().logs);
     for (const auto &row : fabric_table(now, {before}, voice).rows)
         for (const Entry &entry : row)
-            if (const auto *number = std::get_if<Number>(&entry); number && voice.system() == UnitSystem::metric)
+            if (const auto *number = std::get_if<Number>(&entry);
+                number && voice.system() == UnitSystem::metric)
                 CHECK_THAT(summary, ContainsSubstring("\n" + number->digits + "\n"));
     CHECK_THAT(summary, ContainsSubstring("stayed by decision 1"));
     CHECK_THAT(summary, ContainsSubstring("\n" + std::to_string(now.stays().logs) + "\n"));
-    CHECK_THAT(summary, ContainsSubstring("burnt into the upper face")); // how new wood is marked
+    CHECK_THAT(summary, ContainsSubstring("burnt into the upper face"));  // how new wood is marked
     CHECK_THAT(summary, ContainsSubstring("the underside of the sills")); // not seen
 }
 
@@ -144,7 +145,8 @@ TEST_CASE("A report of any shell holds together, whatever its record says") {
             log.tag = piece.tag;
             log.place = {shell.layout.walls[piece.wall].name, piece.round, piece.number};
             log.zero = piece.datum.at;
-            if (i.number() % 2 == 0) log.decisions = {{Decision(i.number() / 2 % 6), "R. Hale", "3 May", "so", {}}};
+            if (i.number() % 2 == 0)
+                log.decisions = {{Decision(i.number() / 2 % 6), "R. Hale", "3 May", "so", {}}};
             const NotedLength from{"300 mm", Length::mm(300)}, to{"900 mm", Length::mm(900)};
             log.zones = {{Soundness(i.number() % 5), from, to, {FoundFace(i.number() % 4)}}};
             record.logs.push_back(log);

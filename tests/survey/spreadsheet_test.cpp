@@ -78,8 +78,9 @@ TEST_CASE("Rows to fill in offer the words that a cell takes, and keep their tag
         REQUIRE_FALSE(sheet.choices.empty());
         CHECK(sheet.choices.back().column == 0);
         CHECK(sheet.choices.back().last_row >= sheet.rows.size()); // further rows too
-        const auto bow_to = std::ranges::find_if(
-            sheet.columns, [&](const SheetColumn &c) { return c.name == (french ? "cintrage_vers" : "bow_to"); });
+        const auto bow_to = std::ranges::find_if(sheet.columns, [&](const SheetColumn &c) {
+            return c.name == (french ? "cintrage_vers" : "bow_to");
+        });
         REQUIRE(bow_to != sheet.columns.end());
         const auto choice = std::ranges::find(
             sheet.choices, static_cast<std::size_t>(bow_to - sheet.columns.begin()), &SheetChoice::column);
@@ -97,9 +98,11 @@ TEST_CASE("What cannot be taken of a table is told with its line, and the rest i
     } cases[] = {
         {"a log that does not exist", "end,A 9.9,,AB,0.9.1\r\nlog,A 1.1,pine,,\r\n", 2,
          "no log has the tag \"A 9.9\""},
-        {"one tag twice", "log,A 1.1,pine,,\r\nlog,A 1.1,oak,,\r\n", 3, "stands there twice, first in line 2"},
+        {"one tag twice", "log,A 1.1,pine,,\r\nlog,A 1.1,oak,,\r\n", 3,
+         "stands there twice, first in line 2"},
         {"half a row", "log,A 1.1,pine\r\nend\r\n", 3, "tag is missing"},
-        {"a row broken in two", "log,A 1.1,pine,,\r\nend,A 1.1,,\r\nAB,0.9.1\r\n", 3, "\"corner\" is missing"},
+        {"a row broken in two", "log,A 1.1,pine,,\r\nend,A 1.1,,\r\nAB,0.9.1\r\n", 3,
+         "\"corner\" is missing"},
     };
     for (const auto &each : cases) {
         INFO(each.what);

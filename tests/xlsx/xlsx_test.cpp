@@ -53,7 +53,8 @@ TEST_CASE("What is written as XLSX is read back as it was written, texts as text
 
 TEST_CASE("Any table survives XLSX") {
     CHECK(rc::check([] {
-        const auto letters = rc::gen::container<std::string>(rc::gen::elementOf(std::string("aZ09 .,;'\"<>&#\n")));
+        const auto letters =
+            rc::gen::container<std::string>(rc::gen::elementOf(std::string("aZ09 .,;'\"<>&#\n")));
         const auto rows = *rc::gen::container<std::vector<std::vector<std::string>>>(
             rc::gen::container<std::vector<std::string>>(2, letters));
         const auto sheets = read(xlsx_of({table_of(rows)}, "t", 0));
