@@ -6,30 +6,30 @@
 
 namespace roundlay {
 
-namespace {
-
-Table fabric_of(const ExportJob &job, const Voice &voice) {
+std::vector<FabricFigures> fabric_of(const ExportJob &job) {
     const auto figures = [&](std::optional<std::size_t> decisions) {
-        return fabric_figures(*job.record, job.layout, job.bodies, decisions);
+        FabricFigures all = fabric_figures(*job.record, found_layout(job), found_bodies(job), decisions);
+        if (job.found) take_out_mends(all, *job.record, job.layout, job.bodies, decisions);
+        return all;
     };
-    const FabricFigures all = figures({});
-    std::vector<FabricFigures> earlier;
-    for (std::size_t i = 1; i < all.most; ++i)
-        earlier.push_back(figures(i));
-    return fabric_table(all, earlier, voice);
+    std::vector<FabricFigures> all{figures({})};
+    for (std::size_t i = 1; i < all.front().most; ++i)
+        all.push_back(figures(i));
+    return all;
 }
-
-} // namespace
 
 std::vector<RecordTable> record_tables(const ExportJob &job) {
     const Voice voice = voice_of(job);
+    const std::vector<FabricFigures> fabric = fabric_of(job);
+    const std::vector<FabricFigures> earlier(fabric.begin() + 1, fabric.end());
     std::vector<RecordTable> tables{
         {"found-logs", said("each log that was found: condition, cause, urgency, decision"),
          found_table(*job.record, voice)},
         {"wood-zones", said("zones of the wood as they were found"), zone_table(*job.record, voice)},
         {"decisions", said("what becomes of each log, by whom, when and why"),
-         decision_table(*job.record, job.layout, voice)},
-        {"fabric", said("how much of the old wood stays: sums, no verdict"), fabric_of(job, voice)}};
+         decision_table(*job.record, found_layout(job), voice)},
+        {"fabric", said("how much of the old wood stays: sums, no verdict"),
+         fabric_table(fabric.front(), earlier, voice)}};
     for (RecordTable &each : tables)
         each.table = with_state(std::move(each.table), job.shell);
     return tables;

@@ -3,6 +3,7 @@
 
 #include "exporters/lists/table.h"
 #include "exporters/registry/job.h"
+#include "kernel/fabric/fabric.h"
 
 #include <string>
 #include <vector>
@@ -17,6 +18,10 @@ struct RecordTable {
 
 /// Logs with condition and decision, zones of the wood, decisions, sums of the old wood.
 std::vector<RecordTable> record_tables(const ExportJob &job);
+
+/// Sums over the house as it was found, less what the shell that the job shows has cut out of mended logs;
+/// then those by the first, the second decision of each log.
+std::vector<FabricFigures> fabric_of(const ExportJob &job);
 
 std::string cell_text(const Entry &entry);
 

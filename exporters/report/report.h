@@ -3,16 +3,21 @@
 #pragma once
 
 #include "exporters/sheets/set/subject.h"
+#include "kernel/fabric/fabric.h"
 #include "kernel/record/record.h"
 
 #include <filesystem>
 #include <memory>
+#include <vector>
 
 namespace roundlay::sheets {
 
 struct ReportSource {
     std::shared_ptr<const Record> record;
     std::filesystem::path folder; ///< that names of photographs start from: the document's
+    /// Of the old wood, and of what stayed by the first, the second decision of each log; empty: worked out
+    /// of the layout that is drawn, as if nothing were cut out of mended logs.
+    std::vector<FabricFigures> fabric = {};
 };
 
 /// On upright A4 or Letter. Logs are shown where the layout has them.

@@ -29,12 +29,20 @@ Table facts(const Record &record, const Words &words) {
     return table;
 }
 
-void add_fabric(ReportPages &pages, const Draft &draft, const Record &record) {
+/// As they stand, then as they stood by the first, the second decision of each log.
+std::vector<FabricFigures> figures_of(const Draft &draft, const ReportSource &source) {
+    if (!source.fabric.empty()) return source.fabric;
+    std::vector<FabricFigures> all{fabric_figures(*source.record, draft.layout, draft.bodies)};
+    for (std::size_t i = 1; i < all.front().most; ++i)
+        all.push_back(fabric_figures(*source.record, draft.layout, draft.bodies, i));
+    return all;
+}
+
+void add_fabric(ReportPages &pages, const Draft &draft, const ReportSource &source) {
     const Words &words = pages.words();
-    const FabricFigures figures = fabric_figures(record, draft.layout, draft.bodies);
-    std::vector<FabricFigures> earlier;
-    for (std::size_t i = 1; i < figures.most; ++i)
-        earlier.push_back(fabric_figures(record, draft.layout, draft.bodies, i));
+    const std::vector<FabricFigures> all = figures_of(draft, source);
+    const FabricFigures &figures = all.front();
+    const std::vector<FabricFigures> earlier(all.begin() + 1, all.end());
     pages.add(
         on_paper(fabric_table(figures, earlier, words), words, words.say("How much of the old wood stays")));
     for (const std::string &sentence : fabric_words(figures, words))
@@ -99,7 +107,7 @@ std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source) 
     ReportPages pages = pages_of(draft, draft.words().say("Summary"), "summary");
     const Words &words = pages.words();
     pages.add(facts(record, words));
-    add_fabric(pages, draft, record);
+    add_fabric(pages, draft, source);
     const Table open = open_questions(record, words);
     if (open.rows.empty())
         pages.add_text(words.say("The record leaves no question open that this report asks."));

@@ -21,7 +21,7 @@ SheetOptions options_on(Paper paper, Language language) {
 }
 
 std::vector<Sheet> report_of(const FoundHouse &house, const SheetOptions &options) {
-    return composed(report_set(house.laid.layout, {house.record, house.folder}),
+    return composed(report_set(house.laid.layout, {house.record, house.folder, {}}),
                     {house.laid.shell, house.laid.layout, house.laid.bodies, options});
 }
 
