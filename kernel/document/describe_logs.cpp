@@ -44,7 +44,7 @@ const TableOf<LogSizes> &logs_table() {
 /// Logs that an opening parts lie in one straight line: what shapes them is stated of the whole round.
 constexpr const char *of_rounds[] = {"butt_height",   "tip_height",     "butt_width", "tip_width", "diameter",
                                      "butt",          "kind",           "slope",      "along",     "across",
-                                     "overhang_left", "overhang_right", "gap_left",   "gap_right"};
+                                     "overhang_left", "overhang_right", "gap_left",   "gap_right", "scribe"};
 
 void say_of_rounds(TableReading &at, const char *key) {
     at.reading.error(at.table.place_of(key),
@@ -160,7 +160,13 @@ std::vector<Item> what_it_lies_on() {
              {.left_out = "the wall's gap; of the first log 0", .remark = "under its left end"}),
          size<&OwnLog::gap_right>(
              "gap_right", bounds::short_gap, "the same at its right end",
-             {.left_out = "the wall's gap; of the first log 0", .remark = "under its right end"})});
+             {.left_out = "the wall's gap; of the first log 0", .remark = "under its right end"}),
+         size<&OwnLog::scribe>(
+             "scribe", bounds::short_gap,
+             "so far its seams at corners are cut clear of those of the logs that they "
+             "meet, and scribed to them at the wall: for a log that comes between old ones. "
+             "Not in a shell of saddles, whose `[notch]` says so",
+             {.left_out = "0"})});
 }
 
 std::vector<Item> what_is_known_of_it() {

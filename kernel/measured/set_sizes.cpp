@@ -140,7 +140,8 @@ void set_words(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &
         OwnLog &own = at.own(wall, round);
         if (const auto butt = end_at(at.record, at.plan, wall, log->butt)) own.sizes.butt = butt;
         if (const auto finish = finish_of(log->finish)) own.sizes.finish = finish;
-        if (const auto bow = taken(log->bow); bow && bows_up_or_down(*log))
+        if (const auto bow = taken(log->bow);
+            bow && bows_up_or_down(*log) && !is_new_wood(own)) // of the log that was found
             own.bow = Length::mm(*bow), ++at.made.taken;
     }
 }

@@ -7,6 +7,7 @@
 #include "kernel/layout/mends/section_left.h"
 #include "kernel/layout/openings/openings.h"
 #include "kernel/layout/text.h"
+#include "kernel/review/fresh_logs.h"
 #include "kernel/review/headers.h"
 #include "kernel/review/locks.h"
 #include "kernel/review/review_parts.h"
@@ -166,6 +167,7 @@ void review_whole_logs(const Shell &shell, const Layout &layout, const Bodies &b
     check_water(shell, layout, findings);
     std::ranges::move(review_headers(shell, layout, true), std::back_inserter(findings));
     check_bows(shell, layout, findings);
+    review_fresh_logs(shell, layout, findings);
     review_wood(shell, findings);
     review_floors(shell, layout, bodies, findings);
 }

@@ -192,6 +192,9 @@ struct OwnLog {
     /// packs it up there. Not stated: the wall's own gap, and none under the first.
     std::optional<Length> gap_left, gap_right;
     std::vector<OwnTail> tails;
+    /// Its seams at corners are cut so far clear of those of the logs that they meet, to be scribed at the
+    /// wall.
+    std::optional<Length> scribe;
     std::optional<Length> bow;    ///< as measured: how far its middle stands out of the line between its ends
     std::optional<Fabric> fabric; ///< not stated: newly cut
     std::optional<int> piece;     ///< counted from the left, seen from outside

@@ -71,9 +71,8 @@ ExitCode write_rows(const Console &console, const Input &input, const SurveyOpti
         return ExitCode::findings;
     }
     const SurveyStyle style{console.language == Language::french, options.blank};
-    return save_table(
-        console, input, options,
-        survey_table(options.blank ? to_measure(record, lay_out(shell)) : record, style));
+    return save_table(console, input, options,
+                      survey_table(options.blank ? to_measure(record, lay_out(shell)) : record, style));
 }
 
 std::string told(const Console &console, const SurveyConflict &conflict, bool replace) {
@@ -128,7 +127,7 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
     options.replace ? tell_warnings(console, options.rows, conflicts)
                     : tell_errors(console, options.rows, conflicts);
     tell_warnings(console, options.rows, doubts);
-    if (!merged.conflicts.empty() && !options.replace) 
+    if (!merged.conflicts.empty() && !options.replace)
         console.hint(voice_of(console).say("--replace takes what the rows say"));
     console.tell(summary(read, merged, console.language == Language::french));
     if (options.to == "-") return;

@@ -49,7 +49,7 @@ void only_of_piece(void *owner, const Shell &) {
     if (!log.piece) return;
     const auto finish = log.sizes.finish;
     log.sizes = {}, log.notch = {};
-    log.gap_left = log.gap_right = {};
+    log.gap_left = log.gap_right = log.scribe = {};
     log.tails.clear();
     log.sizes.finish = finish;
 }

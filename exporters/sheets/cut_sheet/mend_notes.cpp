@@ -1,5 +1,7 @@
 #include "exporters/sheets/cut_sheet/mend_notes.h"
 
+#include "kernel/layout/courses/own_sizes.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/mends/section_left.h"
 
 #include <algorithm>
@@ -58,6 +60,55 @@ std::vector<std::string> mend_notes(const Shell &shell, const Layout &layout, co
     if (!first.mends)
         for (const SectionLeft &left : sections_left(first))
             all.push_back(words.say("At its mend %1.", said_of(left)));
+    return each_once(std::move(all));
+}
+
+namespace {
+
+bool is_old(const Layout &layout, std::string_view tag) {
+    const auto piece = std::ranges::find(layout.pieces, tag, &Piece::tag);
+    return piece != layout.pieces.end() &&
+           (piece->fabric == Fabric::kept || piece->fabric == Fabric::patched);
+}
+
+/// Each numbered cut that meets an old log, and the faces that old logs lie on or under.
+std::string fitted_to(const Layout &layout, const Piece &piece, const Words &words) {
+    std::string all;
+    const auto add = [&](const std::string &one) { all += (all.empty() ? "" : ", ") + one; };
+    int number = 0;
+    for (const Cut &cut : piece.cuts) {
+        if (!is_numbered(cut)) continue;
+        ++number;
+        const Neighbour met = neighbour_of(cut);
+        if (met.what == Met::crossing_log && is_old(layout, met.name))
+            add(words.say("cut %1 to %2", number, std::string(met.name)));
+    }
+    for (const std::string &tag : piece.below)
+        if (is_old(layout, tag)) add(words.say("its under face to %1", tag));
+    for (const std::string &tag : piece.above)
+        if (is_old(layout, tag)) add(words.say("its top face to %1", tag));
+    return all;
+}
+
+} // namespace
+
+std::vector<std::string> fitted_notes(const Shell &shell, const Layout &layout, const Model &model,
+                                      const Words &words) {
+    std::vector<std::string> all;
+    for (const Index<Piece> i : model.pieces) {
+        const Piece &piece = layout.pieces[i];
+        if (!is_log(piece) || piece.fabric != Fabric::replacement) continue;
+        const std::string fitted = fitted_to(layout, piece, words);
+        if (fitted.empty()) continue;
+        all.push_back(words.say("%1 is fitted to old work: %2.", piece.tag, fitted));
+        const double scribe = own_scribe_of(shell, layout.walls[piece.wall].name, piece.round);
+        all.push_back(scribe > 0
+                          ? words.say("Its seams at corners are cut %1 clear of it: scribe them at the "
+                                      "wall.",
+                                      in_mm(scribe))
+                          : words.say("Hold every number of these against the old wood before it is "
+                                      "cut: some may only have been proposed."));
+    }
     return each_once(std::move(all));
 }
 

@@ -13,4 +13,8 @@ namespace roundlay::sheets {
 std::vector<std::string> mend_notes(const Shell &shell, const Layout &layout, const Model &model,
                                     const Words &words);
 
+/// Of replacements: each face that is fitted to old work, and how clear of it the seams are cut.
+std::vector<std::string> fitted_notes(const Shell &shell, const Layout &layout, const Model &model,
+                                      const Words &words);
+
 } // namespace roundlay::sheets

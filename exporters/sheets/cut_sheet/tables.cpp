@@ -325,6 +325,8 @@ Table notes_table(const Shell &shell, const Layout &layout, const Features &feat
     add(reading_words(features, words));
     for (const std::string &note : mend_notes(shell, layout, model, words))
         add(note);
+    for (const std::string &note : fitted_notes(shell, layout, model, words))
+        add(note);
     for (const Index<Piece> i : model.pieces)
         if (const Piece &p = layout.pieces[i]; !p.note.empty()) add(p.tag + ": " + p.note);
     if (weight) add(words.say("Weight: %1 %2", weight->basis, weight->caution));

@@ -36,7 +36,8 @@ constexpr Entry entries[] = {
      "and logs whose width nobody measured stay as wide as stated",
      "sa pièce la plus large fait %1 d’après les mesures, plus que les %2 indiqués : le mur prend cette "
      "épaisseur, et les pièces dont personne n’a mesuré la largeur gardent celle qui est indiquée"},
-    {"leave out the gaps under it and its tails", "omettez les joints dessous et ses queues"},
+    {"leave out the gaps under it, its tails and its scribe",
+     "omettez les joints dessous, ses queues et son écart"},
     {"levels were read, but none of a log of the first round: nothing tells how high the others lie",
      "des niveaux ont été relevés, mais aucun d’une pièce du premier rang : rien ne dit à quelle hauteur "
      "sont les autres"},

@@ -7,6 +7,7 @@ namespace {
 
 constexpr Entry entries[] = {
     {"%1 in the log that it mends", "%1 dans la pièce qu’il répare"},
+    {"%1 is fitted to old work: %2.", "%1 s’ajuste à l’ouvrage ancien : %2."},
     {"%1 is mended with %2.", "%1 est réparée avec %2."},
     {"%1 is new wood for %2: fit it there before the log is raised.",
      "%1 est du bois neuf pour %2 : ajustez-le dans cette pièce avant de la lever."},
@@ -15,6 +16,11 @@ constexpr Entry entries[] = {
     {", %1 to %2 from the outside face", ", de %1 à %2 de la face extérieure"},
     {", %1 up to %2 over %3", ", de %1 à %2 au-dessus de %3"},
     {"At its mend %1.", "À sa réparation, %1."},
+    {"Hold every number of these against the old wood before it is cut: some may only have been proposed.",
+     "Tenez chacun de ces nombres contre le vieux bois avant de couper : certains n’ont peut-être été que "
+     "proposés."},
+    {"Its seams at corners are cut %1 clear of it: scribe them at the wall.",
+     "Ses joints d’angle en sont écartés de %1 : tracez-les au mur."},
     {"Lap cut into %1, %2 deep", "Mi-bois dans %1, profond de %2"},
     {"Length chosen by %1: no least length is published.",
      "Longueur choisie par %1 : aucune longueur minimale n’est publiée."},
@@ -22,6 +28,11 @@ constexpr Entry entries[] = {
      "Longueur choisie par l’artisan : aucune longueur minimale n’est publiée."},
     {"Recess for new wood in %1, %2 deep", "Entaille pour bois neuf dans %1, profonde de %2"},
     {"Wood: %1.", "Bois : %1."},
+    {"a fresh log of %1 in old dry wood sinks alone, by some %2, and %3 of wall over it; all fresh logs up "
+     "to "
+     "here sink by %4 (%5; %6, %7)",
+     "une pièce fraîche de %1 dans du vieux bois sec descend seule, de quelque %2, et avec elle %3 de mur au-"
+     "dessus ; toutes les pièces fraîches jusqu’ici descendent de %4 (%5 ; %6, %7)"},
     {"a mend does not say which log it is of", "une réparation ne dit pas de quelle pièce elle est"},
     {"a mend is stated of a log that is not there",
      "une réparation est indiquée pour une pièce qui n’existe pas"},
@@ -38,9 +49,12 @@ constexpr Entry entries[] = {
      "en travers de la face, cette réparation commence à %1 et finit à %2"},
     {"an edge of this mend runs through a bore, %1 from the log's left end",
      "un bord de cette réparation traverse un perçage, à %1 du bout gauche de la pièce"},
+    {"cut %1 to %2", "coupe %1 à %2"},
     {"cut out of mended logs", "ôté des pièces réparées"},
     {"cuts leave no wood of this log where the mend lies",
      "les coupes ne laissent pas de bois de cette pièce là où est la réparation"},
+    {"its top face to %1", "son dessus à %1"},
+    {"its under face to %1", "son dessous à %1"},
     {"lap cut %1 deep into %2 from %3 to %4", "mi-bois profond de %1 dans %2, de %3 à %4"},
     {"lapped with %1", "à mi-bois avec %1"},
     {"let it end clear of the notch", "faites-la finir à l’écart de l’entaille"},
@@ -67,6 +81,9 @@ constexpr Entry entries[] = {
      "indiquez lap ; aucune longueur minimale n’est publiée, c’est le choix de l’artisan"},
     {"state one mend for both, or let them lie apart",
      "indiquez une seule réparation pour les deux, ou écartez-les"},
+    {"take wood as dry as the old, or leave room over openings, at posts and at the ends of the log",
+     "prenez du bois aussi sec que l’ancien, ou laissez du jeu au-dessus des ouvertures, aux poteaux et aux "
+     "bouts de la pièce"},
     {"the old wood alone keeps %1 percent of the log's area and %2 percent of its section modulus for loads "
      "from above, (b - d) / b of both, b = %3, h = %4, d = %5; nothing is counted for the new wood. That is "
      "geometry, no verdict: local code and licensed practice say what it may carry",

@@ -45,4 +45,11 @@ LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
     return sizes;
 }
 
+double own_scribe_of(const Shell &shell, const std::string &wall, int round) {
+    double scribe = 0;
+    for (const OwnLog &own : shell.own_logs)
+        if (own.wall == wall && own.round == round && own.scribe) scribe = own.scribe->mm();
+    return scribe;
+}
+
 } // namespace roundlay

@@ -17,6 +17,9 @@ struct OwnGaps {
 };
 OwnGaps own_gaps_of(const Shell &shell, const std::string &wall, int round);
 
+/// How far its seams at corners are cut clear of those that they meet, mm.
+double own_scribe_of(const Shell &shell, const std::string &wall, int round);
+
 /// Sizes of one log: its own where stated, else those of every log.
 LogSizes sizes_of(const Shell &shell, const std::string &wall, int round);
 

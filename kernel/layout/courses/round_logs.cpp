@@ -114,9 +114,10 @@ class RoundLogs {
                               said("state its diameter in place of heights and widths"),
                               subject("log", i, "butt_height"));
         for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
-            if (const OwnLog &own = shell_.own_logs[i]; own.gap_left || own.gap_right || !own.tails.empty())
+            if (const OwnLog &own = shell_.own_logs[i];
+                own.gap_left || own.gap_right || own.scribe || !own.tails.empty())
                 return uneven(round_place(own.wall, own.round),
-                              said("leave out the gaps under it and its tails"),
+                              said("leave out the gaps under it, its tails and its scribe"),
                               subject("log", i, "gap_left"));
         for (const auto w : plan_.walls.indices())
             if (std::abs(courses_.heights[w].log_height - courses_.heights[w].pitch) > tolerance::weld)

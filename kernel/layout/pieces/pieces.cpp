@@ -1,6 +1,7 @@
 #include "kernel/layout/pieces/pieces.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/own_sizes.h"
 #include "kernel/layout/courses/round_logs.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/pieces/breaks.h"
@@ -42,6 +43,7 @@ class CourseCutter {
           place_(plan_.walls[wall]), index_(course), course_(courses_[wall][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
             reaches_.push_back(reach_of(shell, plan_, wall, course_.round, m));
+        scribe_ = own_scribe_of(shell, place_.name, course_.round);
     }
 
     CourseSpans cut() {
@@ -264,6 +266,7 @@ class CourseCutter {
         const auto add_seam = [&](Side side, const Plane &seam, int round, std::vector<Span> &taken_there) {
             cut.side = side;
             cut.seam = to_local(seam, p.frame);
+            cut.seam.offset -= scribe_;
             cut.other = tag_at(meeting, round);
             p.cuts.emplace_back(cut);
             if (runs_on) taken_there.push_back(taken);
@@ -298,6 +301,7 @@ class CourseCutter {
     std::size_t index_;
     const Course &course_;
     std::vector<CornerReach> reaches_; ///< by meeting
+    double scribe_ = 0;                ///< of its seams at corners
     int number_ = 0;
 };
 
