@@ -114,7 +114,7 @@ std::vector<RecordBox> boxes_of_end(int end, const EndNames &names) {
                              return at == nullptr ? nullptr : &(at->*member);
                          }}};
     };
-    const auto say = [&](const char *name, const QString &label, std::string FoundEnd::*member) {
+    const auto words_box = [&](const char *name, const QString &label, std::string FoundEnd::*member) {
         return RecordBox{before + QString::fromLatin1(name), label,
                          WordsBox{[member, &corner](const FoundLog &log) {
                                       const auto at = std::ranges::find(log.ends, corner, &FoundEnd::corner);
@@ -133,8 +133,8 @@ std::vector<RecordBox> boxes_of_end(int end, const EndNames &names) {
             size("overhang", Boxes::tr("Overhang"), &FoundEnd::overhang),
             size("gap", Boxes::tr("Gap under the tail"), &FoundEnd::gap),
             size("level", Boxes::tr("Level of its upper edge"), &FoundEnd::level),
-            say("plane", Boxes::tr("Read from plane"), &FoundEnd::plane),
-            say("joint", Boxes::tr("Joint"), &FoundEnd::joint)};
+            words_box("plane", Boxes::tr("Read from plane"), &FoundEnd::plane),
+            words_box("joint", Boxes::tr("Joint"), &FoundEnd::joint)};
 }
 
 } // namespace roundlay::window
