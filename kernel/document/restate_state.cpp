@@ -106,7 +106,7 @@ class RestatingState {
     }
     void state(const std::string &at, const std::string &key, const std::string &text);
     std::vector<std::string> left_out(const std::string &at) const;
-    void leave_out(const std::string &at, std::vector<std::string> keys);
+    void leave_out(const std::string &at, const std::vector<std::string> &keys);
     std::optional<std::size_t> entry_told(const std::string &at, const Section &section,
                                           const std::string &identity) const;
     std::size_t add_entry(const std::string &at, const Document::Keys &keys);
@@ -137,7 +137,7 @@ std::vector<std::string> RestatingState::left_out(const std::string &at) const {
     return keys;
 }
 
-void RestatingState::leave_out(const std::string &at, std::vector<std::string> keys) {
+void RestatingState::leave_out(const std::string &at, const std::vector<std::string> &keys) {
     if (keys.empty()) return drop(at + "." + change::left_out);
     std::string text = "[";
     for (const std::string &key : keys)

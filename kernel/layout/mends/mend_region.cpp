@@ -140,7 +140,7 @@ MendRegion region_in(const Piece &log, LogFace face, const MendStretch &along, s
 
 std::vector<Cell> cells_of(const MendRegion &region, const Blank &blank) {
     const Cell whole = box_cell({{0, 0, 0}, {blank.length, blank.width, blank.height}});
-    const auto within = [](Cell cell, Vec3 axis, double low, double high) {
+    const auto within = [](const Cell &cell, Vec3 axis, double low, double high) {
         return clipped(clipped(cell, {-axis, -low}), {axis, high});
     };
     const Vec3 across = is_side(region.face) ? Vec3{0, 0, 1} : Vec3{0, 1, 0};
