@@ -21,7 +21,6 @@ struct CellPlace {
 /// "AB7"; nothing where it is no such name.
 std::optional<CellPlace> place_named(std::string_view name) {
     constexpr std::size_t letters = 26, furthest = 16384;
-    CellPlace place;
     std::size_t i = 0, column = 0;
     for (; i < name.size() && name[i] >= 'A' && name[i] <= 'Z' && column <= furthest; ++i)
         column = column * letters + static_cast<std::size_t>(name[i] - 'A') + 1;
@@ -78,7 +77,7 @@ class SheetReader {
     std::size_t style_ = 0;
     std::vector<std::string> row_;
     std::size_t cells_ = 0;
-    bool in_cell_ = false, in_content_ = false, in_formula_ = false, has_formula_ = false, said_how_ = false;
+    bool in_cell_ = false, in_content_ = false, has_formula_ = false, said_how_ = false;
     bool too_large_ = false, told_columns_ = false;
 };
 
