@@ -65,16 +65,22 @@ def rows_of(sheet):
     return names, [dict(zip(names, [cell.value for cell in row])) for row in sheet.iter_rows(min_row=2)]
 
 
+def first_log(sheet):
+    """The rows of the house stand over it."""
+    return next(r for r in range(2, sheet.max_row + 1) if sheet.cell(r, 1).value == "log")
+
+
 def looks(sheet, names, rows):
     """How the rows to fill in look to the other program."""
     check(sheet.freeze_panes == "C2", f"header and tags do not stay in sight: {sheet.freeze_panes}")
     check(names[:2] == ["row", "tag"], f"columns begin with {names[:2]}")
     logs = [row for row in rows if row["row"] == "log"]
     check(len(logs) == 34, f"{len(logs)} logs instead of 34")
-    check(all(row["tag"] for row in rows), "a row has no tag")
+    check(all(row["tag"] for row in rows if row["row"] in ("log", "end", "wall")), "a row has no tag")
+    log = first_log(sheet)
     height = names.index("height") + 1
     check(sheet.column_dimensions[openpyxl.utils.get_column_letter(height)].width > 6, "a column has no width")
-    for cell in (sheet.cell(2, 2), sheet.cell(2, names.index("round") + 1)):
+    for cell in (sheet.cell(log, 2), sheet.cell(log, names.index("round") + 1)):
         check(cell.data_type == "s" and cell.number_format == "@", f"{cell.coordinate} is no text")
     lists = {v.formula1 for v in sheet.data_validations.dataValidation if v.type == "list"}
     check('"outside,inside,top,under"' in lists, f"no list of faces among {lists}")
@@ -102,7 +108,7 @@ def fill_in(sheet, names):
     put(end_rows[6], "note", "rot < 2 in & \"soft\", é")
     sheet.merge_cells(start_row=end_rows[7], end_row=end_rows[7] + 1, start_column=at["joint"], end_column=at["joint"])
     last = sheet.max_row + 1
-    for column, value in (("row", "moisture"), ("tag", sheet.cell(2, at["tag"]).value), ("percent", 18.5)):
+    for column, value in (("row", "moisture"), ("tag", sheet.cell(first_log(sheet), at["tag"]).value), ("percent", 18.5)):
         put(last, column, value)
     return end_rows, places
 
