@@ -1,5 +1,6 @@
 #include "kernel/fabric/fabric.h"
 #include "kernel/layout/pieces/stock.h"
+#include "kernel/measured/found_piece.h"
 #include "kernel/measured/house_numbers.h"
 #include "kernel/record/numbers.h"
 
@@ -67,7 +68,7 @@ class Checking {
                              log.tag));
         const FoundPlace &place = place_of(log);
         if (place.wall.empty() || !place.round) return; // nobody knows where it lay
-        const auto pieces = pieces_at(place);
+        const auto pieces = pieces_at(layout_, place);
         if (pieces.empty())
             return tell(decided,
                         said("log %1 is to lie in wall %2, round %3, and the shell has no such log: decide "
@@ -102,7 +103,7 @@ class Checking {
     bool another_comes_to(Index<Piece> piece) const {
         return std::ranges::any_of(record_.logs, [&](const FoundLog &log) {
             if (log.decisions.empty() || log.decisions.back().what != Decision::use_elsewhere) return false;
-            const auto there = pieces_at(log.decisions.back().to);
+            const auto there = pieces_at(layout_, log.decisions.back().to);
             return std::ranges::find(there, piece) != there.end();
         });
     }
@@ -123,13 +124,6 @@ class Checking {
             tell(decided, said("log %1 is to be turned end for end, and the butt of %2 is shown where it was "
                                "found: state its butt at the other end in this state",
                                log.tag, piece.tag));
-    }
-
-    std::vector<Index<Piece>> pieces_at(const FoundPlace &place) const {
-        Record one;
-        one.logs.emplace_back();
-        one.logs.front().place = place;
-        return decided_logs(one, layout_).front().found_as;
     }
 
     /// No other log comes to lie there.

@@ -1,6 +1,7 @@
 #include "kernel/fabric/fabric.h"
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/match.h"
+#include "kernel/measured/found_piece.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,17 +9,6 @@
 namespace roundlay {
 
 namespace {
-
-std::vector<Index<Piece>> pieces_at(const FoundPlace &place, const Layout &layout) {
-    std::vector<Index<Piece>> found;
-    for (const Index<Piece> i : layout.pieces.indices()) {
-        const Piece &piece = layout.pieces[i];
-        if (is_log(piece) && layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
-            (!place.piece || piece.number == *place.piece))
-            found.push_back(i);
-    }
-    return found;
-}
 
 /// New wood in a log.
 std::vector<Index<Piece>> new_wood_in(const Layout &layout, Index<Piece> log) {
@@ -74,7 +64,7 @@ std::vector<DecidedLog> decided_logs(const Record &record, const Layout &layout,
     std::vector<DecidedLog> all;
     for (std::size_t i = 0; i < record.logs.size(); ++i) {
         const FoundLog &log = record.logs[i];
-        DecidedLog decided{i, {}, pieces_at(log.place, layout)};
+        DecidedLog decided{i, {}, pieces_at(layout, log.place)};
         const std::size_t count = std::min(decisions.value_or(log.decisions.size()), log.decisions.size());
         if (count > 0) decided.what = log.decisions[count - 1].what;
         all.push_back(std::move(decided));
