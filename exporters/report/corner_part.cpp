@@ -15,8 +15,8 @@ constexpr double shown = 800; ///< mm of each wall, from the crossing one on
 
 class Corners {
   public:
-    Corners(const Draft &draft, const Record &record, const Words &words)
-        : draft_(draft), record_(record), words_(words), logs_(form_logs(record, draft.layout)) {
+    Corners(const Draft &draft, const ReportSource &source, const Words &words)
+        : draft_(draft), source_(source), words_(words), logs_(form_logs(*source.record, draft.layout)) {
         for (const auto wall : draft.layout.walls.indices())
             seen_.push_back(seen_wall(draft.layout, draft.bodies, wall, WallSide::outside));
     }
@@ -46,7 +46,7 @@ class Corners {
         }
         const Rect drawn = bounds(all.items);
         all.items.emplace_back(
-            lettered(words_.say("Corner %1", corner_name(record_, draft_.layout, corner.name)),
+            lettered(words_.say("Corner %1", corner_name(*source_.record, draft_.layout, corner.name)),
                      {drawn.x0, drawn.y1 + over}, 3, true, Role::caption));
         all.room = bounds(all.items).grown(0.5);
         return all;
@@ -61,13 +61,15 @@ class Corners {
         MarkedWall marked{draft_.shell, draft_.layout, seen_[wall], words_, wall, WallSide::outside, {}, {},
                           "",           false,         {}};
         marked.areas = decision_areas(draft_.layout, logs_.walls[wall], words_);
+        for (MarkedArea &area : mend_areas(draft_.layout, logs_.walls[wall], source_))
+            marked.areas.push_back(std::move(area));
         marked.caption = words_.say("Wall %1", draft_.layout.walls[wall].name);
         const Along stretch = both(seen_along(marked), {meeting->low - shown, meeting->high + shown});
         return drawn(marked, stretch, scale.ratio).block;
     }
 
     const Draft &draft_;
-    const Record &record_;
+    const ReportSource &source_;
     const Words &words_;
     FormLogs logs_;
     Indexed<SeenShell, WallPlace> seen_;
@@ -79,7 +81,7 @@ std::vector<Sheet> corner_part(const Draft &draft, const ReportSource &source) {
     if (draft.layout.corners.empty()) return {};
     ReportPages pages = pages_of(draft, draft.words().say("Corners"), "corners");
     const Words &words = pages.words();
-    const Corners corners(draft, *source.record, words);
+    const Corners corners(draft, source, words);
     const Scale *scale = corners.scale(pages.room().height() / 2 - 20);
     if (scale == nullptr) return {};
     pages.add_text(
@@ -89,6 +91,7 @@ std::vector<Sheet> corner_part(const Draft &draft, const ReportSource &source) {
         blocks.push_back(corners.block(corner, *scale));
     pages.add_side_by_side(std::move(blocks));
     pages.add(key_of(decision_marks(words), pages.room().width()));
+    if (!source.mends.empty()) pages.add_text(said_of_mend_areas(words));
     return pages.finished();
 }
 

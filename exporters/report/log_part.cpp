@@ -54,13 +54,78 @@ Table changes_of_mind(const Record &record, const Words &words) {
     return table;
 }
 
+std::string mend_kind(MendKind kind, const Words &words) {
+    switch (kind) {
+    case MendKind::let_in:
+        return words.say("a piece let in");
+    case MendKind::face:
+        return words.say("a new face");
+    case MendKind::splice:
+        break;
+    }
+    return words.say("a new end, lapped");
+}
+
+std::string mend_face(LogSide face, const Words &words) {
+    switch (face) {
+    case LogSide::outside:
+        return face_word(FoundFace::outside, words);
+    case LogSide::inside:
+        return face_word(FoundFace::inside, words);
+    case LogSide::top:
+        return face_word(FoundFace::top, words);
+    case LogSide::under:
+        break;
+    }
+    return face_word(FoundFace::under, words);
+}
+
+/// From which end the lengths are: seen from outside.
+std::string mend_reach(const Mend &mend, const Words &words) {
+    const auto length = [&](const std::optional<Length> &l) {
+        return words.length(l.value_or(Length{}).mm());
+    };
+    const std::string end = mend.end == LogEnd::left ? words.say("left end") : words.say("right end");
+    if (mend.kind == MendKind::splice)
+        return words.say("%1: new to %2, lap %3 on from there", end, length(mend.to), length(mend.lap));
+    return words.say("%1: from %2 to %3", end, length(mend.from), length(mend.to));
+}
+
+/// How the new wood lies in the old: stated in the shell, and not in the record.
+Table mend_table(const ReportSource &source, const Words &words) {
+    Table table = table_called(words, words.say("Mends"));
+    table.columns = {flush_left(words.say("Tag"), 20),   flush_left(words.say("New wood"), 28),
+                     flush_left(words.say("How"), 30),   flush_left(words.say("Face"), 20),
+                     flush_left(words.say("Where"), 50), flush_left(words.say("Depth"), 20),
+                     flush_left(words.say("Note"), 40)};
+    for (const NewWood &wood : source.mends) {
+        const Mend &mend = wood.mend;
+        const std::string by = mend.by.empty() ? "" : words.say("lengths chosen by %1", mend.by);
+        table.rows.push_back({source.record->logs[wood.log].tag, wood.tag, mend_kind(mend.kind, words),
+                              mend_face(mend.face, words), mend_reach(mend, words),
+                              mend.depth ? words.length(mend.depth->mm()) : words.say("half the log"),
+                              joined({mend.note, by})});
+    }
+    return table;
+}
+
 } // namespace
+
+std::string said_of_mend_areas(const Words &words) {
+    return words.say("Crossed, edged and marked M1, M2 …: new wood that mends the log; dashed: in its inside "
+                     "face.");
+}
 
 std::vector<Sheet> log_part(const Draft &draft, const ReportSource &source) {
     ReportPages pages = pages_of(draft, draft.words().say("Logs"), "logs");
     pages.add(log_table(*source.record, pages.words()));
     const Table changes = changes_of_mind(*source.record, pages.words());
     if (!changes.rows.empty()) pages.add(changes);
+    if (!source.mends.empty()) {
+        pages.add(mend_table(source, pages.words()));
+        pages.add_text(pages.words().say("Ends are left and right as seen from outside. No least length of a "
+                                         "splice or a patch is published."));
+    }
     return pages.finished();
 }
 

@@ -32,6 +32,8 @@ ReportPages pages_of(const Draft &draft, const std::string &title, const std::st
 std::string joined(const std::vector<std::string> &words);
 /// The last decision; none where nobody has decided.
 std::optional<Decision> last_decision(const FoundLog &log);
+/// What the hatch of new wood in a mended log stands for.
+std::string said_of_mend_areas(const Words &words);
 /// "wall A, round 3, piece 1", as far as the record says.
 std::string place_words(const FoundPlace &place, const Words &words);
 /// As it was noted, and behind it what is said of it.

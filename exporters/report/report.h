@@ -18,6 +18,7 @@ struct ReportSource {
     /// Of the old wood, and of what stayed by the first, the second decision of each log; empty: worked out
     /// of the layout that is drawn, as if nothing were cut out of mended logs.
     std::vector<FabricFigures> fabric = {};
+    std::vector<NewWood> mends = {}; ///< of the house as it shall stand
 };
 
 /// On upright A4 or Letter. Logs are shown where the layout has them.

@@ -111,6 +111,27 @@ std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<F
     return areas;
 }
 
+std::vector<MarkedArea> mend_areas(const Layout &layout, const std::vector<FormLog> &logs,
+                                   const ReportSource &source) {
+    std::vector<MarkedArea> areas;
+    for (const NewWood &wood : source.mends) {
+        const auto log = std::ranges::find(logs, source.record->logs[wood.log].tag,
+                                           [](const FormLog &each) { return each.found.tag; });
+        if (log == logs.end() || log->pieces.empty()) continue;
+        const Along whole = span_of(layout, *log);
+        const bool by_left = wood.from_left + wood.to_left <= wood.from_right + wood.to_right;
+        const Along part = by_left ? Along{whole.from + wood.from_left, whole.from + wood.to_left}
+                                   : Along{whole.to - wood.from_right, whole.to - wood.to_right};
+        const bool hidden = wood.mend.kind != MendKind::splice && wood.mend.face == LogSide::inside;
+        for (const Index<Piece> piece : log->pieces)
+            areas.push_back({face_outline(layout, layout.pieces[piece], part, {wood.low, wood.high}),
+                             hidden ? Hatch::none : Hatch::crossed, wood.tag.substr(wood.tag.rfind('-') + 1),
+                             true, hidden, false});
+    }
+    std::erase_if(areas, [](const MarkedArea &area) { return area.outline.empty(); });
+    return areas;
+}
+
 std::vector<MarkedArea> wood_areas(const Layout &layout, const std::vector<FormLog> &logs, WallSide side,
                                    const Words &words) {
     std::vector<MarkedArea> areas;

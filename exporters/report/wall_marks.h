@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/report/marked_wall.h"
+#include "exporters/report/report.h"
 #include "exporters/sheets/form/form_logs.h"
 
 #include <optional>
@@ -12,6 +13,11 @@ namespace roundlay::sheets {
 /// Each log hatched by what becomes of it, with its tag and the letter.
 std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<FormLog> &logs,
                                        const Words &words);
+
+/// Where new wood comes into logs, numbered as its tag ends: "M1". Measured from the nearer end of its log,
+/// where that shall be longer or shorter than it was found.
+std::vector<MarkedArea> mend_areas(const Layout &layout, const std::vector<FormLog> &logs,
+                                   const ReportSource &source);
 
 /// Zones of the wood as they are seen from that side, over the tags. A tag has ≠ behind it where numbers of
 /// the log contradict one another, and p where nobody has measured its height or width.

@@ -41,9 +41,12 @@ std::vector<Sheet> wall_part(const Draft &draft, const ReportSource &source, Ind
     const SeenShell outside = seen_wall(draft.layout, draft.bodies, wall, WallSide::outside);
     MarkedWall decided = wall_of(draft, record, outside, words, wall, WallSide::outside);
     decided.areas = decision_areas(draft.layout, logs, words);
+    const std::vector<MarkedArea> mends = mend_areas(draft.layout, logs, source);
+    decided.areas.insert(decided.areas.end(), mends.begin(), mends.end());
     decided.caption = words.say("what becomes of each log");
     add_wall(pages, std::move(decided), half);
     pages.add(key_of(decision_marks(words), width));
+    if (!mends.empty()) pages.add_text(said_of_mend_areas(words));
     add_wood_side(pages, draft, record, outside, logs, wall, WallSide::outside, half);
     if (shows_inside(logs)) {
         const SeenShell inside = seen_wall(draft.layout, draft.bodies, wall, WallSide::inside);

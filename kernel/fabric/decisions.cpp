@@ -75,6 +75,7 @@ class Checking {
                              "otherwise, or mend the place",
                              log.tag, place.wall, *place.round));
         check_alone(decided, pieces);
+        if (decided.what == Decision::mend) check_mended(decided, pieces);
         if (decided.what != Decision::use_elsewhere) return check_stays(decided, pieces);
         if (pieces.size() > 1)
             return tell(decided,
@@ -82,6 +83,15 @@ class Checking {
                              "becomes",
                              *place.round, place.wall, pieces.size(), log.tag));
         check_fit(decided, layout_.pieces[pieces.front()]);
+    }
+
+    /// A mend is decided in the record and drawn in the shell.
+    void check_mended(const DecidedLog &decided, const std::vector<Index<Piece>> &pieces) {
+        if (std::ranges::any_of(pieces, [&](auto piece) { return !layout_.pieces[piece].mended.empty(); }))
+            return;
+        tell(decided, said("log %1 is to be mended, and %2 is shown whole: state the [[mend]] of it in this "
+                           "state",
+                           of(decided).tag, layout_.pieces[pieces.front()].tag));
     }
 
     /// It was decided so, and does the shell show it?

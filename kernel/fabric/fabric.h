@@ -4,6 +4,7 @@
 #include "kernel/layout/wood/body.h"
 #include "kernel/measure/said.h"
 #include "kernel/record/record.h"
+#include "kernel/shell/shell.h"
 
 #include <optional>
 #include <string>
@@ -23,6 +24,24 @@ struct DecidedLog {
 /// ones, so that a figure can be told as it was before a change of mind; all of them where it is left out.
 std::vector<DecidedLog> decided_logs(const Record &record, const Layout &layout,
                                      std::optional<std::size_t> decisions = {});
+
+/// The pieces of new wood in a log of that layout, in its order.
+std::vector<Index<Piece>> new_wood_in(const Layout &layout, Index<Piece> log);
+
+/// New wood that comes into a found log.
+struct NewWood {
+    std::size_t log = 0;  ///< in Record::logs
+    std::string tag;      ///< of the new piece
+    Mend mend;            ///< as it is stated
+    double from_left = 0; ///< mm along the log as it lies without mends, from its left end as seen from
+    double to_left = 0;   ///< outside: where the new wood begins and ends
+    double from_right = 0, to_right = 0; ///< the same from its right end, to_right the lesser
+    double low = 0, high = 1;            ///< parts of the log's height, from below
+};
+
+/// Of all found logs that `now` shows mended, in the order of the record, of each from left to right.
+/// `shell`: that is laid out so.
+std::vector<NewWood> new_wood(const Record &record, const Shell &shell, const Layout &now);
 
 struct FabricSum {
     int logs = 0;       ///< found logs

@@ -10,16 +10,6 @@ namespace roundlay {
 
 namespace {
 
-/// New wood in a log.
-std::vector<Index<Piece>> new_wood_in(const Layout &layout, Index<Piece> log) {
-    std::vector<Index<Piece>> all;
-    for (const Index<Piece> i : layout.pieces.after(log)) {
-        if (layout.pieces[i].mends != log) break;
-        all.push_back(i);
-    }
-    return all;
-}
-
 /// Where old wood and new lie on one another in a log, in the world.
 std::vector<Plane> beds_in(const Layout &layout, Index<Piece> log) {
     std::vector<Plane> beds;

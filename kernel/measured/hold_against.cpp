@@ -15,7 +15,7 @@ constexpr double lengths_told_from = 3 * told_from;
 
 class Holding {
   public:
-    explicit Holding(Rebuild &at) : at_(at), layout_(lay_out_to_try(at.made.shell)) {}
+    explicit Holding(Rebuild &at) : at_(at), layout_(lay_out_to_try(unmended(at.made.shell))) {}
 
     void all() {
         for (const FoundLog &log : at_.record.logs)
@@ -23,6 +23,12 @@ class Holding {
     }
 
   private:
+    /// What was measured is of logs that nobody had taken anything out of.
+    static Shell unmended(Shell shell) {
+        shell.mends.clear();
+        return shell;
+    }
+
     void hold(const FoundLog &log, const Piece &piece) {
         const double over_all = piece.blank.length,
                      between = std::abs(piece.far.shoulder - piece.datum.shoulder);

@@ -6,6 +6,8 @@
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
+#include <algorithm>
+
 using namespace roundlay;
 using roundlay::test::noted;
 
@@ -132,4 +134,20 @@ TEST_CASE("What nobody has measured is proposed, and listed") {
     CHECK(nothing.proposed.size() - one.proposed.size() == 2); // two heights are measured now
     CHECK(std::ranges::find(one.proposed, Proposed{"A", 2, LogEnd::left, ProposedNumber::width}) !=
           one.proposed.end());
+}
+
+TEST_CASE("A log's length is held against the whole log, also where a mend takes its end off") {
+    Shell shell = test::plain_shell();
+    const Layout whole = lay_out(shell);
+    Record record;
+    record.logs = {log_of(2)};
+    record.logs[0].length = noted(std::ranges::find(whole.pieces, "A-02-1", &Piece::tag)->blank.length);
+    Mend splice;
+    splice.wall = "A", splice.round = 2, splice.kind = MendKind::splice;
+    splice.to = Length::mm(400), splice.lap = Length::mm(300);
+    shell.mends = {splice};
+    const auto told_of = [&] { return test::words(measured_shell(shell, record).findings); };
+    CHECK(told_of().empty());
+    record.logs[0].length = noted(4600); // what is left of it is that long, about
+    CHECK_THAT(told_of(), ContainsSubstring("its length over all was measured 4600 mm"));
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kernel/document/document.h"
+#include "kernel/fabric/fabric.h"
 #include "kernel/measured/measured_shell.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/support/catch.h"
@@ -16,6 +17,7 @@ struct FoundHouse {
     LaidShell laid;
     std::shared_ptr<const Record> record;
     std::filesystem::path folder;
+    std::vector<NewWood> mends = {}; ///< of the house as it shall stand
 };
 
 inline FoundHouse old_house(const std::string &state = "as found") {
@@ -26,6 +28,14 @@ inline FoundHouse old_house(const std::string &state = "as found") {
     if (read.measured_on)
         shell = measured_shell(shell, left_as_found(read.record, *read.measured_on, shell)).shell;
     return {laid(shell), std::make_shared<const Record>(read.record), folder};
+}
+
+/// As it was found, with the mends that are agreed.
+inline FoundHouse old_house_with_mends() {
+    FoundHouse house = old_house();
+    const FoundHouse to_stand = old_house("as it shall stand");
+    house.mends = new_wood(*to_stand.record, to_stand.laid.shell, to_stand.laid.layout);
+    return house;
 }
 
 } // namespace roundlay::test

@@ -21,7 +21,7 @@ SheetOptions options_on(Paper paper, Language language) {
 }
 
 std::vector<Sheet> report_of(const FoundHouse &house, const SheetOptions &options) {
-    return composed(report_set(house.laid.layout, {house.record, house.folder, {}}),
+    return composed(report_set(house.laid.layout, {house.record, house.folder, {}, house.mends}),
                     {house.laid.shell, house.laid.layout, house.laid.bodies, options});
 }
 
@@ -44,7 +44,7 @@ std::size_t pictures_on(const std::vector<Sheet> &sheets) {
 }
 
 const FoundHouse &house() {
-    static const FoundHouse found = old_house();
+    static const FoundHouse found = old_house_with_mends();
     return found;
 }
 
@@ -110,6 +110,21 @@ TEST_CASE("Zones are drawn on the logs where they lie, by hatch and letter") {
     CHECK(rotten >= 3);   // in both keys, and on log A 1
     CHECK(circles >= 20); // pegs, and the dots of soft wood
     CHECK_THAT(words_of(sheets, "Wood, pegs and later cuts"), ContainsSubstring("no hold for 4 in"));
+}
+
+TEST_CASE("New wood of mends is drawn in its log, and told from which end, how far and how deep") {
+    const auto sheets = report_of(house(), options_on(Paper::a4, Language::english));
+    REQUIRE(house().mends.size() == 2);
+    std::string logs = words_of(sheets, "Logs");
+    std::ranges::replace(logs, '\n', ' '); // cells of a table are wrapped
+    for (const char *words :
+         {"C-01-1-M1", "left end: new to 2' 2\", lap 1' 4\" on", "lengths chosen by R. Hale", "A-04-2-M1",
+          "right end: from 3' 9\" to 6' 9\"", "half the log"})
+        CHECK_THAT(logs, ContainsSubstring(words));
+    for (const char *wall : {"Wall A", "Wall C"})
+        CHECK_THAT(words_of(sheets, wall), ContainsSubstring("new wood that mends the log"));
+    CHECK_THAT(words_of(sheets, "Wall C"), ContainsSubstring("\nM1\n")); // in wall A it has no room
+    CHECK_THAT(words_of(sheets, "Wall B"), !ContainsSubstring("new wood that mends the log"));
 }
 
 TEST_CASE("Photographs are set in, and one that has moved is told in its place") {

@@ -57,6 +57,7 @@ void add_words(std::set<std::string> &all, const std::string &text) {
 std::set<std::string> own_words(const Shell &shell) {
     std::set<std::string> words;
     add_words(words, shell.name);
+    add_words(words, shell.state);
     for (const Opening &opening : shell.openings)
         add_words(words, opening.name);
     for (const StatedBore &bore : shell.bores)

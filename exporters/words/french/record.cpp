@@ -115,6 +115,8 @@ constexpr Entry entries[] = {
     {"log %1 is to be left out, and %2 is shown as old wood: state what stands there in this state",
      "la pièce %1 ne doit pas être reposée, et %2 est montrée en bois ancien : indiquez ce qui se tient là "
      "dans cet état"},
+    {"log %1 is to be mended, and %2 is shown whole: state the [[mend]] of it in this state",
+     "la pièce %1 doit être réparée, et %2 est montrée entière : écrivez-en le [[mend]] dans cet état"},
     {"log %1 is to be replaced, and %2 is shown as old wood: state fabric = \"replacement\" of it in this "
      "state",
      "la pièce %1 doit être remplacée, et %2 est montrée en bois ancien : indiquez fabric = \"replacement\" "

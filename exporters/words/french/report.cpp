@@ -17,6 +17,8 @@ constexpr Entry entries[] = {
     {"%1, %2 %3", "%1, %2 %3"},
     {"%1: %2 is \"%3\" in the document and \"%4\" in the rows",
      "%1 : %2 est « %3 » dans le document et « %4 » dans les lignes"},
+    {"%1: from %2 to %3", "%1 : de %2 à %3"},
+    {"%1: new to %2, lap %3 on from there", "%1 : neuf jusqu’à %2, assemblage à mi-bois de %3 au-delà"},
     {"%1: no log is recorded in this document; --blank gives rows to fill in",
      "%1 : aucune pièce n’est relevée dans ce document ; --blank donne des lignes à remplir"},
     {"%1; numbers of two sheets cannot stand in one log, and the rows' are left out",
@@ -54,6 +56,9 @@ constexpr Entry entries[] = {
     {"Corner", "Coin"},
     {"Corners", "Coins"},
     {"Corners, as they were measured", "Coins, tels que mesurés"},
+    {"Crossed, edged and marked M1, M2 …: new wood that mends the log; dashed: in its inside face.",
+     "Croisé, bordé et marqué M1, M2 … : bois neuf qui répare la pièce ; en tirets : dans sa face "
+     "intérieure."},
     {"Cut after the house was built", "Coupé après la construction de la maison"},
     {"Dashed: what is gone, where it lay. An unchanged log has its tag alone.",
      "En tirets : ce qui a disparu, là où c’était. Une pièce inchangée n’a que son repère."},
@@ -61,6 +66,9 @@ constexpr Entry entries[] = {
     {"EPA, renovation rule (second-hand)", "EPA, règle de rénovation (de seconde main)"},
     {"Each corner from outside, its two walls side by side, %1.",
      "Chaque coin vu de l’extérieur, ses deux murs côte à côte, %1."},
+    {"Ends are left and right as seen from outside. No least length of a splice or a patch is published.",
+     "Bouts gauche et droit vus de l’extérieur. Aucune longueur minimale d’enture ou de pièce rapportée "
+     "n’est publiée."},
     {"Every log, its condition and what is decided", "Chaque pièce, son état et ce qui est décidé"},
     {"Every piece that differs", "Chaque pièce qui diffère"},
     {"Face", "Face"},
@@ -71,6 +79,7 @@ constexpr Entry entries[] = {
      "Des chiffres seulement : il ne prévoit aucun levage, ne calcule aucun étai et ne déclare rien sûr. Le "
      "code local, un professionnel agréé et ceux qui sont sur place décident."},
     {"From %1 to %2", "De %1 à %2"},
+    {"How", "Comment"},
     {"How it was measured", "Comment on a mesuré"},
     {"How its numbers count", "Comment ses nombres comptent"},
     {"How much of the old wood stays", "Combien du vieux bois reste"},
@@ -91,6 +100,7 @@ constexpr Entry entries[] = {
     {"Logs that are recorded as missing from end to end, in no sum here: %1.",
      "Pièces relevées comme manquantes d’un bout à l’autre, dans aucune somme ici : %1."},
     {"Logs too small here for their tags", "Pièces trop petites ici pour leurs repères"},
+    {"Mends", "Réparations"},
     {"Moisture is not decay: one sound rafter was 16 % in summer and over 20 % in winter at its surface "
      "(surveyors' guidance on biodeterioration). Second-hand: rot infects wood by spores from about 29 %, "
      "and may spread from wetter wood down to 20 %; some fungi rot wood well below. None of these figures "
@@ -101,6 +111,7 @@ constexpr Entry entries[] = {
      "champignons pourrissent le bois bien en dessous. Aucun de ces chiffres ne dit qu’une pièce est sûre."},
     {"Moisture, percent of ovendry mass", "Humidité, pour cent de la masse anhydre"},
     {"NPS, Preservation Brief 47", "NPS, Preservation Brief 47"},
+    {"New wood", "Bois neuf"},
     {"Not shown: %1", "Non montrée : %1"},
     {"Note", "Note"},
     {"Numbers stay as they stand on the field sheets. What was not measured is proposed by a rule or by the "
@@ -158,6 +169,9 @@ constexpr Entry entries[] = {
     {"Why one thinks so", "Pourquoi on le pense"},
     {"Wood, pegs and later cuts", "Bois, chevilles et coupes ultérieures"},
     {"Zones of the wood", "Zones du bois"},
+    {"a new end, lapped", "un bout neuf, à mi-bois"},
+    {"a new face", "une face neuve"},
+    {"a piece let in", "une pièce incrustée"},
     {"all others", "toutes les autres"},
     {"autumn", "automne"},
     {"bare numbers are %1", "les nombres nus sont en %1"},
@@ -170,6 +184,7 @@ constexpr Entry entries[] = {
     {"faces", "faces"},
     {"from", "depuis"},
     {"from %1 to %2", "de %1 à %2"},
+    {"half the log", "la moitié de la pièce"},
     {"how exact, and how", "avec quelle précision, et comment"},
     {"how much of the old wood stays: sums, no verdict",
      "combien du vieux bois reste : des sommes, aucun verdict"},
@@ -187,6 +202,7 @@ constexpr Entry entries[] = {
     {"length \"%1\" is much more than the log of the plan in its place has: was the tape read right?",
      "la longueur « %1 » est bien plus grande que celle de la pièce du plan à sa place : le ruban a-t-il été "
      "bien lu ?"},
+    {"lengths chosen by %1", "longueurs choisies par %1"},
     {"log %1 is recorded as missing and cannot stay: replace it, or leave it out",
      "la pièce %1 est relevée comme manquante et ne peut pas rester : remplacez-la, ou laissez-la"},
     {"logs recorded", "pièces relevées"},

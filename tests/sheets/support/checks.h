@@ -33,7 +33,8 @@ LaidShell laid(const Shell &shell);
 
 /// A document of models-demo. Throws where it cannot be read.
 LaidShell demo(const std::string &name);
-inline const std::vector<std::string> all_demo_names = {"one-room", "ell-house", "long-house", "round-cabin"};
+inline const std::vector<std::string> all_demo_names = {"one-room", "ell-house", "long-house", "round-cabin",
+                                                        "old-house"};
 
 /// Everything that goes on paper: drawings, cut sheets, packing list, tags, templates, full-size poles, in a
 /// book with cover, legend and index. `most_models` cut sheets at most.
