@@ -50,8 +50,7 @@ TEST_CASE("New wood is told where it lies along the log as it was found, from bo
     const Laid now = with({mend_of(MendKind::splice, LogEnd::left, 400, 700), patch});
     REQUIRE(now.layout.pieces.size() > 0);
     const Laid found = with({});
-    const double length =
-        std::ranges::find(found.layout.pieces, "A-02-1", &Piece::tag)->blank.length;
+    const double length = std::ranges::find(found.layout.pieces, "A-02-1", &Piece::tag)->blank.length;
     Record record;
     record.logs = {decided_log("m", Decision::mend)};
     const std::vector<NewWood> wood = new_wood(record, now.shell, now.layout);
@@ -103,7 +102,9 @@ TEST_CASE("A log that is to be mended and is shown whole is told; drawn, it is n
     const auto told = decision_problems(record, with({}).layout);
     REQUIRE(told.size() == 1);
     CHECK(told[0].path == "found[0].decision[0]");
-    CHECK(test::english(told[0].what) == "log m is to be mended, and A-02-1 is shown whole: state the [[mend]] "
-                                         "of it in this state");
-    CHECK(decision_problems(record, with({mend_of(MendKind::face, LogEnd::left, 1000, 2000)}).layout).empty());
+    CHECK(test::english(told[0].what) ==
+          "log m is to be mended, and A-02-1 is shown whole: state the [[mend]] "
+          "of it in this state");
+    CHECK(
+        decision_problems(record, with({mend_of(MendKind::face, LogEnd::left, 1000, 2000)}).layout).empty());
 }
