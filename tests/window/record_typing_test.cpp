@@ -34,6 +34,8 @@ class RecordTypingTest : public WindowTest {
     void enter_goes_from_box_to_box_and_on_to_the_next_log();
     void the_panel_follows_the_selection();
     void tags_say_where_a_log_is_when_the_plan_has_none();
+    void what_is_typed_next_replaces_what_stood_there();
+    void what_was_typed_is_taken_before_the_next_log_is_chosen();
 };
 
 /// As a person does it: the key that begins, numbers, Enter; nothing else.
@@ -185,6 +187,62 @@ void RecordTypingTest::tags_say_where_a_log_is_when_the_plan_has_none() {
     type_here("sound");
     press_enter();
     QCOMPARE(found(window, "barn 7")->condition, std::string("sound"));
+    window.close_document();
+}
+
+/// Also when the layout is worked out anew meanwhile and all boxes are shown again.
+void RecordTypingTest::what_is_typed_next_replaces_what_stood_there() {
+    MainWindow window(kept());
+    open_record(window, a_room());
+    window.action("record_log")->trigger();
+    const std::string tag = window.at_hand().tag();
+    for (const char *number : {"1 mm", "2 mm"}) {
+        window.record().form().go_to("bow");
+        type_here(number);
+        press_enter(); // the box just left has changed, the next is shown anew
+        QVERIFY(settled(window));
+        type_here(number);
+        press_enter();
+        QVERIFY(settled(window));
+    }
+    QCOMPARE(found(window, tag)->bow.written, std::string("2 mm"));
+    QCOMPARE(found(window, tag)->wind.written, std::string("2 mm"));
+    window.record().form().go_to("wind");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_End); // and a caret stays where it was put
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Home);
+    window.desk().edit_record("From elsewhere", [](const Record &before) {
+        Record next = before;
+        next.by = "a neighbour";
+        return std::optional(next);
+    });
+    QVERIFY(settled(window));
+    type_here("1");
+    press_enter();
+    QCOMPARE(found(window, tag)->wind.written, std::string("12 mm"));
+    window.close_document();
+}
+
+void RecordTypingTest::what_was_typed_is_taken_before_the_next_log_is_chosen() {
+    MainWindow window(kept());
+    open_record(window, a_room());
+    window.action("record_log")->trigger();
+    for (const char *step : {"next_log", "previous_log"}) {
+        const std::string tag = window.at_hand().tag();
+        window.record().form().go_to("length");
+        type_here("4321 mm");
+        window.action(step)->trigger();
+        QVERIFY(window.at_hand().tag() != tag);
+        const auto log = found(window, tag);
+        QVERIFY2(log && log->length.written == "4321 mm", step);
+    }
+    // What is refused stays to be put right: nobody goes on over it.
+    const std::string tag = window.at_hand().tag();
+    window.record().form().go_to("length");
+    type_here("abc");
+    window.action("next_log")->trigger();
+    QCOMPARE(window.at_hand().tag(), tag);
+    QCOMPARE(at_hand(), QString("record_length"));
+    QVERIFY(window.record().told().contains("abc"));
     window.close_document();
 }
 

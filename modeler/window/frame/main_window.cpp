@@ -29,6 +29,7 @@
 
 #include <QDockWidget>
 #include <QLabel>
+#include <QMenu>
 #include <QMenuBar>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -120,6 +121,7 @@ void MainWindow::make_status() {
 
 void MainWindow::connect_desk() {
     connect(desk_.get(), &Desk::began, this, &MainWindow::let_go_of_typed); // it was of another document
+    connect(desk_.get(), &Desk::began, this, &MainWindow::drop_menu);       // so was this
     connect(desk_.get(), &Desk::file_changed, this, &MainWindow::show_document);
     connect(desk_.get(), &Desk::state_changed, this, &MainWindow::show_state);
     connect(desk_.get(), &Desk::text_changed, this, [this] {

@@ -4,6 +4,7 @@
 #include "kernel/shell/shell.h"
 
 #include <QMainWindow>
+#include <QPointer>
 #include <QTimer>
 #include <functional>
 #include <memory>
@@ -162,6 +163,7 @@ class MainWindow : public QMainWindow {
     // main_window_things.cpp
     void connect_menus();
     void show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend, const Spot &spot);
+    void drop_menu();
     void hint(const QString &words);
     void tell(const QString &words); ///< what was done or refused: it stays to be read
     void forget_told();
@@ -202,6 +204,7 @@ class MainWindow : public QMainWindow {
     QString refusal_;          ///< of the last edit, while it holds
     bool offers_left_ = false; ///< of recovery, that were not put off
     QMenu *recent_ = nullptr;
+    QPointer<QMenu> thing_menu_; ///< that was shown last
     std::vector<QDockWidget *> docks_;
     QByteArray usual_panels_, panels_; ///< where they stand: at first, and as the person left them
     bool are_panels_shown_ = false;

@@ -3,6 +3,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/main_window.h"
+#include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/scene_view.h"
 
@@ -47,6 +48,10 @@ void MainWindow::switch_units() {
 }
 
 void MainWindow::choose_next_piece(int step) {
+    take_typed();
+    if (const auto *field = qobject_cast<MeasureEdit *>(focusWidget());
+        field && !field->complaint().isEmpty())
+        return; // to be put right first
     if (!desk_->standing()) return;
     const Layout &layout = desk_->standing()->job.layout;
     const int count = count_of(layout.pieces), before_all = step > 0 ? -1 : 0;

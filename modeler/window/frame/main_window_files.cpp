@@ -18,6 +18,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/text_panel.h"
+#include "modeler/window/record/choice_edit.h"
 
 #include <QAbstractSpinBox>
 #include <QCloseEvent>
@@ -122,6 +123,7 @@ void MainWindow::close_document() {
 
 void MainWindow::take_typed() {
     if (auto *field = qobject_cast<MeasureEdit *>(focusWidget())) field->finish();
+    if (auto *choice = qobject_cast<ChoiceEdit *>(focusWidget())) choice->finish();
     if (auto *box = qobject_cast<QAbstractSpinBox *>(focusWidget())) box->interpretText();
     text_->take();
 }

@@ -321,7 +321,11 @@ void MainWindow::make_help_menu() {
 void MainWindow::show_recent() {
     const QStringList paths = recent_files();
     start_->show_recent(paths);
-    recent_->clear();
+    for (QAction *before :
+         recent_->actions()) { // one of them may be what opened the file, and is still at work
+        recent_->removeAction(before);
+        before->deleteLater();
+    }
     recent_->setEnabled(!paths.isEmpty());
     for (const QString &path : paths)
         connect(recent_->addAction(QFileInfo(path).fileName()), &QAction::triggered, this, [this, path] {

@@ -20,6 +20,7 @@
 #include <QDockWidget>
 #include <QGuiApplication>
 #include <QLabel>
+#include <QMenu>
 #include <QSettings>
 #include <algorithm>
 
@@ -51,7 +52,17 @@ void MainWindow::connect_menus() {
 }
 
 void MainWindow::show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend, const Spot &spot) {
-    if (desk_->is_open()) (new ThingMenu(*this, thing, legend, spot))->popup(on_screen);
+    if (!desk_->is_open()) return;
+    drop_menu();
+    auto *menu = new ThingMenu(*this, thing, legend, spot);
+    thing_menu_ = menu;
+    menu->popup(on_screen);
+}
+
+/// One that is open, or at work, is not reached from here: its dialogs keep the window.
+void MainWindow::drop_menu() {
+    if (thing_menu_) thing_menu_->deleteLater();
+    thing_menu_.clear();
 }
 
 /// Not over what was told a moment ago, unless a hand is at work again.

@@ -23,7 +23,6 @@ namespace roundlay::window {
 ThingMenu::ThingMenu(MainWindow &window, Chosen thing, Legend *legend, Spot spot)
     : QMenu(&window), window_(window), thing_(std::move(thing)), spot_(std::move(spot)) {
     setObjectName(QStringLiteral("thing"));
-    connect(this, &QMenu::aboutToHide, this, &QObject::deleteLater); // after what was chosen is done
     begin();
     switch (thing_.kind) {
     case Chosen::Kind::piece:

@@ -11,6 +11,8 @@ namespace roundlay::window {
 class Legend;
 class MainWindow;
 
+/// Whoever shows it keeps it until the next one is shown. It may not delete itself as it hides: a dialog that
+/// it opens has a loop of its own, and when that ends the menu is still at work on the key that chose it.
 class ThingMenu : public QMenu {
     Q_OBJECT
   public:

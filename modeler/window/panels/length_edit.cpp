@@ -18,9 +18,18 @@ MeasureEdit::MeasureEdit(QWidget *parent) : QLineEdit(parent) {}
 
 void MeasureEdit::show_value() {
     complain({});
-    setText(shown());
-    if (!hasFocus()) setCursorPosition(0); // of what is longer than the field its beginning is seen
+    put(shown());
     setModified(false);
+}
+
+/// Whoever has the whole of it chosen, to type over it, still has so; where the same stands already, the
+/// caret stays too.
+void MeasureEdit::put(const QString &value) {
+    if (value == QLineEdit::text()) return;
+    const bool to_be_replaced = hasFocus() && selectedText() == QLineEdit::text();
+    setText(value);
+    if (to_be_replaced) selectAll();
+    if (!hasFocus()) setCursorPosition(0); // of what is longer than the field its beginning is seen
 }
 
 void MeasureEdit::let_go() {

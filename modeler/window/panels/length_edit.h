@@ -45,6 +45,7 @@ class MeasureEdit : public QLineEdit {
 
   private:
     void take(const QString &typed);
+    void put(const QString &value);
     void complain(const QString &sentence);
     bool is_told_beside() const;
 

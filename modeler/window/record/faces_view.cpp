@@ -200,10 +200,16 @@ void FacesView::keyPressEvent(QKeyEvent *event) {
     update();
 }
 
+/// It stays until the next one: what is chosen in it may ask something, and it is at work until that is done.
+QMenu *FacesView::new_menu(const char *name) {
+    if (menu_) menu_->deleteLater();
+    menu_ = new QMenu(this);
+    menu_->setObjectName(QLatin1String(name));
+    return menu_;
+}
+
 void FacesView::ask_what(const QPoint &on_screen) {
-    auto *menu = new QMenu(this);
-    menu->setObjectName(QStringLiteral("zone_what"));
-    menu->setAttribute(Qt::WA_DeleteOnClose);
+    QMenu *menu = new_menu("zone_what");
     for (const Soundness what : all_soundnesses) {
         QAction *made = menu->addAction(soundness_word(what));
         made->setObjectName(QStringLiteral("zone_what_%1").arg(static_cast<int>(what)));
@@ -246,9 +252,7 @@ void FacesView::add_zone(const Drawn &drawn, Soundness what) {
 }
 
 void FacesView::ask_about(std::size_t zone, const QPoint &on_screen) {
-    auto *menu = new QMenu(this);
-    menu->setObjectName(QStringLiteral("zone_about"));
-    menu->setAttribute(Qt::WA_DeleteOnClose);
+    QMenu *menu = new_menu("zone_about");
     const auto deed = [&](const QString &name, const QString &words, const AtHand::Change &change) {
         QAction *made = menu->addAction(words);
         made->setObjectName(name);

@@ -3,8 +3,11 @@
 
 #include "modeler/window/record/log_at_hand.h"
 
+#include <QPointer>
 #include <QWidget>
 #include <optional>
+
+class QMenu;
 
 class QMenu;
 
@@ -46,6 +49,7 @@ class FacesView : public QWidget {
     QRectF zone_rect(const ConditionZone &zone, FoundFace face) const;
     void paint_face(class QPainter &painter, FoundFace face) const;
     void paint_zone(class QPainter &painter, const ConditionZone &zone, FoundFace face) const;
+    QMenu *new_menu(const char *name);
     void ask_what(const QPoint &on_screen);
     void ask_about(std::size_t zone, const QPoint &on_screen);
     void add_zone(const Drawn &drawn, Soundness what);
@@ -57,6 +61,7 @@ class FacesView : public QWidget {
     std::optional<LogAtHand> log_;
     double length_ = 0, height_ = 0, width_ = 0; ///< mm; 0: nobody knows
     std::optional<Drawn> drawn_;
+    QPointer<QMenu> menu_; ///< that was shown last
     bool dragging_ = false;
     bool stale_ = true;
 };
