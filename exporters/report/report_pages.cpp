@@ -1,6 +1,7 @@
 #include "exporters/report/report_pages.h"
 
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/plain_sheets.h"
 #include "exporters/sheets/frame/title_block.h"
 
 #include <algorithm>
@@ -97,8 +98,7 @@ void ReportPages::add_heading(const std::string &text) {
     y_ += between / 2;
 }
 
-std::vector<Item> ReportPages::head() const {
-    std::vector<Item> items;
+void ReportPages::head(std::vector<Item> &items) const {
     const double top = frame_.y1 - inner;
     const auto add = [&](const std::string &text, double y, double height, bool bold) {
         const auto lines = wrapped(text, room_.width(), height, bold);
@@ -110,32 +110,13 @@ std::vector<Item> ReportPages::head() const {
     const std::string of = words_.say("%1: %2", head_.what, house), &date = draft_.options.fields.date;
     add(date.empty() ? of : words_.say("%1, %2", of, date), top - 10, least_lettering, false);
     items.emplace_back(Path{{{frame_.x0, top - 12}, {frame_.x1, top - 12}}, false, Line::strong, ""});
-    return items;
 }
 
 std::vector<Sheet> ReportPages::finished() const {
-    std::vector<Sheet> sheets;
-    for (const std::vector<Item> &items : pages_) {
-        const std::size_t number = sheets.size() + 1;
-        Sheet sheet;
-        sheet.size = size_;
-        sheet.drawing = frame_;
-        sheet.subject = head_.title;
-        sheet.title = head_.title;
-        if (pages_.size() > 1) sheet.title += words_.say(", %1 of %2", number, pages_.size());
-        sheet.chapter = head_.chapter;
-        sheet.anchor = head_.anchor + ":" + std::to_string(number);
-        sheet.items.emplace_back(Path{
-            {{frame_.x0, frame_.y0}, {frame_.x1, frame_.y0}, {frame_.x1, frame_.y1}, {frame_.x0, frame_.y1}},
-            true,
-            Line::frame,
-            ""});
-        for (Item &item : head())
-            sheet.items.push_back(std::move(item));
-        sheet.items.insert(sheet.items.end(), items.begin(), items.end());
-        sheets.push_back(std::move(sheet));
-    }
-    return sheets;
+    return plainly_framed(pages_, size_,
+                          {head_.title, head_.chapter, head_.anchor,
+                           [this](std::vector<Item> &items, std::size_t) { head(items); }},
+                          words_);
 }
 
 } // namespace roundlay::sheets

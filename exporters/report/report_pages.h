@@ -39,7 +39,7 @@ class ReportPages {
   private:
     void begin_page();
     void place(Block block);
-    std::vector<Item> head() const;
+    void head(std::vector<Item> &items) const;
 
     const Draft &draft_;
     ReportHead head_;

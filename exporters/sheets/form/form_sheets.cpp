@@ -1,6 +1,7 @@
 #include "exporters/sheets/form/form_sheets.h"
 
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/plain_sheets.h"
 #include "exporters/sheets/frame/title_block.h"
 
 #include <algorithm>
@@ -126,29 +127,14 @@ void FormSheets::foot(FormPen &pen) const {
 }
 
 std::vector<Sheet> FormSheets::finished() const {
-    std::vector<Sheet> sheets;
-    for (const std::vector<Item> &items : pages_) {
-        const std::size_t number = sheets.size() + 1;
-        Sheet sheet;
-        sheet.size = size_;
-        sheet.drawing = frame_;
-        sheet.subject = words_.say("Field form, %1", head_.title);
-        sheet.title = sheet.subject;
-        if (pages_.size() > 1) sheet.title += words_.say(", %1 of %2", number, pages_.size());
-        sheet.chapter = head_.chapter;
-        sheet.anchor = head_.anchor + ":" + std::to_string(number);
-        sheet.items.emplace_back(Path{
-            {{frame_.x0, frame_.y0}, {frame_.x1, frame_.y0}, {frame_.x1, frame_.y1}, {frame_.x0, frame_.y1}},
-            true,
-            Line::frame,
-            ""});
-        head(sheet.items, number);
-        FormPen pen(sheet.items, words_);
+    const auto draw = [this](std::vector<Item> &items, std::size_t number) {
+        head(items, number);
+        FormPen pen(items, words_);
         foot(pen);
-        sheet.items.insert(sheet.items.end(), items.begin(), items.end());
-        sheets.push_back(std::move(sheet));
-    }
-    return sheets;
+    };
+    return plainly_framed(pages_, size_,
+                          {words_.say("Field form, %1", head_.title), head_.chapter, head_.anchor, draw},
+                          words_);
 }
 
 } // namespace roundlay::sheets
