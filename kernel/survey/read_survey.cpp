@@ -1,8 +1,6 @@
 #include "kernel/document/document.h"
-#include "kernel/measure/character.h"
-#include "kernel/measure/nearest_name.h"
-#include "kernel/shell/limits.h"
 #include "kernel/survey/survey.h"
+#include "kernel/survey/survey_rows.h"
 #include "kernel/survey/survey_sheets.h"
 #include "kernel/survey/survey_text.h"
 
@@ -14,44 +12,18 @@ namespace {
 
 constexpr int most_rounds = 200; ///< of reading what is left when what was wrong is left out
 
-/// What a row tells of its log; a row that does not say is the log's own. Null where it says what nobody
-/// knows.
-const SurveyPart *part_of(const CsvTable &table, std::size_t row) {
-    std::string word = table.word(row, survey_row);
-    std::ranges::replace(word, ' ', '_');
-    if (word.empty()) return &survey_parts().front();
-    for (const auto parts : {survey_parts(), house_parts()})
-        for (const SurveyPart &part : parts)
-            if (word == part.name || word == plain_letters(part.french)) return &part;
-    return nullptr;
-}
-
-std::string part_names(bool french) {
-    std::string names;
-    for (const auto parts : {survey_parts(), house_parts()})
-        for (const SurveyPart &part : parts)
-            names += (names.empty() ? "" : ", ") + (french ? part.french : part.name);
-    return names;
-}
-
 /// Reads one table: what it could not take is told and left out, until what is left can be read.
 class SurveyReader {
   public:
     SurveyReader(const CsvTable &table, CsvReport &report, const Shell &shell, const Record &context)
-        : table_(table), report_(report), shell_(shell), context_(context) {}
+        : table_(table), report_(report), shell_(shell), context_(context),
+          rows_(gathered_rows(table, report, context)) {}
 
     SurveyRead read();
 
   private:
-    void gather();
-    void take_of_house(const SurveyPart &part, std::size_t row);
-    void take_row(std::size_t row);
     Record context_without_rows() const;
     void keep_what_is_not_said(Record &record) const;
-    void take_part(SurveyLog &log, const SurveyPart &part, std::size_t row);
-    bool says_more_than(std::size_t row, const std::string &column) const;
-    void tell_lost_cells(std::size_t row, const SurveyPart &part);
-    void drop_strangers();
     bool read_once(SurveyRead &out, const std::string &begin);
     bool drop_a_log(const SurveyText &rows, const ReadResult &read, std::size_t begin);
     void tell(const SurveyCell &cell, const Problem &problem);
@@ -64,100 +36,9 @@ class SurveyReader {
     CsvReport &report_;
     const Shell &shell_;
     const Record &context_;
-    std::vector<SurveyOfHouse> house_;
-    std::vector<SurveyLog> logs_;
+    SurveyRows rows_;
     std::set<SurveyCell> left_out_;
 };
-
-/// What stands in a column that its part does not have would be lost.
-void SurveyReader::tell_lost_cells(std::size_t row, const SurveyPart &part) {
-    for (const SurveyColumn &column : survey_columns()) {
-        if (column.name == survey_tag || column.name == survey_row || survey_key(part, column.name)) continue;
-        if (!table_.cell(row, column.name).empty())
-            table_.problem(row, "lost " + part.name + column.name,
-                           table_.name(column.name) + " is nothing that a row \"" +
-                               (table_.in_french() ? part.french : part.name) + "\" has");
-    }
-}
-
-/// What else than what it is known by.
-bool SurveyReader::says_more_than(std::size_t row, const std::string &column) const {
-    return std::ranges::any_of(survey_columns(), [&](const SurveyColumn &each) {
-        return each.name != survey_tag && each.name != survey_row && each.name != column &&
-               !table_.cell(row, each.name).empty();
-    });
-}
-
-/// An end is known by its corner: where one of two rows of it is blank, the other one is meant.
-void SurveyReader::take_part(SurveyLog &log, const SurveyPart &part, std::size_t row) {
-    std::vector<std::size_t> &rows = log.parts[part.name];
-    const std::string corner = part.name == "end" ? table_.cell(row, "corner") : std::string();
-    for (std::size_t &other : rows) {
-        if (corner.empty() || corner != table_.cell(other, "corner")) continue;
-        if (!says_more_than(row, "corner")) return;
-        if (!says_more_than(other, "corner")) return void(other = row);
-        return table_.problem(row, "twice " + log.tag + corner,
-                              "the end \"" + corner + "\" of log \"" + log.tag +
-                                  "\" stands there twice, first in line " +
-                                  std::to_string(table_.line(other)));
-    }
-    if (rows.size() >= part.section->most)
-        return table_.problem(row, "many " + log.tag + part.name,
-                              "log \"" + log.tag + "\" has " + std::to_string(part.section->most) +
-                                  " rows \"" + (table_.in_french() ? part.french : part.name) +
-                                  "\" already, as many as a log can have");
-    rows.push_back(row);
-}
-
-/// A wall or a corner has its name in the column of tags.
-void SurveyReader::take_of_house(const SurveyPart &part, std::size_t row) {
-    tell_lost_cells(row, part);
-    table_.check_end(row);
-    if (!part.by.empty() && table_.cell(row, survey_tag).empty())
-        return table_.problem(row, "no tag", table_.name(survey_tag) + " is missing");
-    house_.push_back({&part, row});
-}
-
-void SurveyReader::take_row(std::size_t row) {
-    const std::string tag = table_.cell(row, survey_tag);
-    const SurveyPart *part = part_of(table_, row);
-    if (part && part->of_house) return take_of_house(*part, row);
-    if (tag.empty()) return table_.problem(row, "no tag", table_.name(survey_tag) + " is missing");
-    if (!part)
-        return table_.problem(row, "row",
-                              table_.name(survey_row) + " \"" + table_.cell(row, survey_row) +
-                                  "\" is not known; expected " + part_names(table_.in_french()));
-    auto log = std::ranges::find(logs_, tag, &SurveyLog::tag);
-    if (log == logs_.end()) log = logs_.insert(logs_.end(), {tag, {}, {}, row});
-    tell_lost_cells(row, *part);
-    table_.check_end(row);
-    if (part != &survey_parts().front()) return take_part(*log, *part, row);
-    if (log->own)
-        return table_.problem(row, "twice " + tag,
-                              "the log \"" + tag + "\" stands there twice, first in line " +
-                                  std::to_string(table_.line(*log->own)));
-    log->own = row;
-}
-
-/// A mistyped tag must not become another log.
-void SurveyReader::drop_strangers() {
-    std::vector<std::string> tags;
-    for (const FoundLog &log : context_.logs)
-        tags.push_back(log.tag);
-    for (const SurveyLog &log : logs_)
-        if (log.own) tags.push_back(log.tag);
-    std::erase_if(logs_, [&](const SurveyLog &log) {
-        if (std::ranges::find(tags, log.tag) != tags.end()) return false;
-        const auto nearest = nearest_name(log.tag, tags);
-        table_.problem(
-            log.first, "stranger " + log.tag,
-            "no log has the " + table_.name(survey_tag) + " \"" + log.tag + "\"" +
-                (nearest ? "; did you mean \"" + *nearest + "\"?" : ".") + " A new log has a row \"" +
-                (table_.in_french() ? survey_parts().front().french : survey_parts().front().name) +
-                "\" of its own");
-        return true;
-    });
-}
 
 /// So that nothing goes without a word: "; with it went place "1843", diameter "25"".
 std::string SurveyReader::all_it_says(std::size_t row) const {
@@ -191,7 +72,7 @@ void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
 
 /// True where nothing had to be left out any more.
 bool SurveyReader::read_once(SurveyRead &out, const std::string &begin) {
-    const SurveyText rows(table_, house_, logs_, left_out_);
+    const SurveyText rows(table_, rows_.house, rows_.logs, left_out_);
     const ReadResult read = read_document(begin + rows.text(), "");
     const std::size_t before = left_out_.size();
     for (const Problem &problem : read.problems) {
@@ -214,11 +95,11 @@ bool SurveyReader::drop_a_log(const SurveyText &rows, const ReadResult &read, st
         if (problem.weight != Weight::error || problem.place.offset < begin) continue;
         const auto cell = rows.cell_at(problem.place.offset - begin);
         const std::string tag = cell ? table_.cell(cell->row, survey_tag) : std::string();
-        const auto log = std::ranges::find(logs_, tag, &SurveyLog::tag);
-        if (log == logs_.end()) continue;
+        const auto log = std::ranges::find(rows_.logs, tag, &SurveyLog::tag);
+        if (log == rows_.logs.end()) continue;
         report_.problem(table_.line(log->first), "log " + tag,
                         "all rows of log \"" + tag + "\" are left out: " + problem.message);
-        logs_.erase(log);
+        rows_.logs.erase(log);
         return true;
     }
     return false;
@@ -244,7 +125,7 @@ Record SurveyReader::context_without_rows() const {
     Record plain = context_;
     plain.logs.clear();
     const auto told = [&](const std::string &part, const std::string &name) {
-        return std::ranges::any_of(house_, [&](const SurveyOfHouse &each) {
+        return std::ranges::any_of(rows_.house, [&](const SurveyOfHouse &each) {
             return each.part->name == part && known_by_row(table_, each) == name;
         });
     };
@@ -261,7 +142,7 @@ Record SurveyReader::context_without_rows() const {
 
 /// From which side a wall is read is always said: by the record, where the row does not.
 void SurveyReader::keep_what_is_not_said(Record &record) const {
-    for (const SurveyOfHouse &each : house_)
+    for (const SurveyOfHouse &each : rows_.house)
         for (std::size_t i = 0; i < each.part->section->size(&record); ++i) {
             void *owner = const_cast<void *>(each.part->section->at(&record, i)); // ours
             const void *before = one_known_as(*each.part, context_, known_as(*each.part, owner));
@@ -274,30 +155,23 @@ void SurveyReader::keep_what_is_not_said(Record &record) const {
 }
 
 SurveyRead SurveyReader::read() {
-    for (std::size_t row = 0; row < table_.rows(); ++row)
-        take_row(row);
-    if (table_.rows() == 0) report_.problem(1, "empty", "there is no row under the header");
-    drop_strangers();
     const std::string begin = write_document(shell_, context_without_rows());
     SurveyRead out;
     for (int round = 0; round < most_rounds && !read_once(out, begin); ++round)
         continue;
-    for (const SurveyLog &log : logs_)
+    for (const SurveyLog &log : rows_.logs)
         out.lines[log.tag] = table_.line(log.first);
     out.rows = table_.rows();
     keep_what_is_not_said(out.record);
     out.counts = row_counts(out.record);
     for (SurveyCount &of_house : out.counts)
         if (of_house.name != "log" && std::ranges::count(house_parts(), of_house.name, &SurveyPart::name) > 0)
-            of_house.count = static_cast<std::size_t>(std::ranges::count_if(house_, [&](const auto &each) {
-                return each.part->name == of_house.name && !left_out_.contains({each.row, ""});
-            }));
+            of_house.count =
+                static_cast<std::size_t>(std::ranges::count_if(rows_.house, [&](const auto &each) {
+                    return each.part->name == of_house.name && !left_out_.contains({each.row, ""});
+                }));
     return out;
 }
-
-} // namespace
-
-namespace {
 
 SurveyRead read_table(const CsvTable &table, CsvReport &report, const Shell &shell, const Record &context) {
     SurveyRead out;
