@@ -31,18 +31,28 @@ void add_heights(const CutList &list, Rows &rows) {
              said(list, list.lowest));
 }
 
+void add_figure(const Figure &figure, const Voice &voice, Rows &rows) {
+    const std::string what = voice.words(figure.what);
+    switch (figure.of) {
+    case FigureOf::things:
+        return rows.add(what, number(figure.amount, 0), "");
+    case FigureOf::length:
+        rows.add(what, number(figure.amount / mm_per_m, 2), "m");
+        return rows.add(what, number(figure.amount / mm_per_foot, 1), "ft");
+    case FigureOf::sawn_wood:
+        rows.add(what, number(figure.amount / mm3_per_m3, 3), "m3");
+        return rows.add(what, number(board_feet(figure.amount), 0), voice.say("board feet"));
+    case FigureOf::wood:
+        break;
+    }
+    rows.add(what, number(figure.amount / mm3_per_m3, 3), "m3");
+}
+
 void add_wood(const CutList &list, Rows &rows) {
     const Voice &voice = list.voice;
     const Totals &sums = list.totals;
-    rows.add(voice.say("pieces"), number(static_cast<double>(sums.pieces), 0), "");
-    rows.add(voice.say("distinct pieces"), number(static_cast<double>(sums.models), 0), "");
-    rows.add(voice.say("islands"), number(static_cast<double>(sums.islands), 0), "");
-    rows.add(voice.say("pegs"), number(static_cast<double>(sums.pegs), 0), "");
-    rows.add(voice.say("length of all blanks"), number(sums.blank_length / mm_per_m, 2), "m");
-    rows.add(voice.say("length of all blanks"), number(sums.blank_length / mm_per_foot, 1), "ft");
-    rows.add(voice.say("volume of all blanks"), number(sums.blanks / mm3_per_m3, 3), "m3");
-    rows.add(voice.say("volume of all blanks"), number(board_feet(sums.blanks), 0), voice.say("board feet"));
-    rows.add(voice.say("volume of all finished pieces"), number(sums.finished / mm3_per_m3, 3), "m3");
+    for (const Figure &figure : sums.figures)
+        add_figure(figure, voice, rows);
     if (!sums.longest) return;
     const PieceRow &longest = list.pieces[sums.longest->at()];
     rows.add(voice.say("longest blank"), number(longest.stick.blank.length, mm_decimals), "mm",

@@ -6,6 +6,7 @@
 #include "kernel/stock/totals.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -20,6 +21,19 @@ std::string wood_words(const Wood &wood, const Voice &voice) {
     return wood.species.empty() ? voice.say("%1, as none is stated", species) : species;
 }
 
+std::string amount_words(const Figure &figure, const sheets::Words &words) {
+    switch (figure.of) {
+    case FigureOf::things:
+        return std::to_string(std::llround(figure.amount));
+    case FigureOf::length:
+        return words.length(figure.amount);
+    case FigureOf::sawn_wood:
+    case FigureOf::wood:
+        break;
+    }
+    return words.volume(figure.amount);
+}
+
 std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) {
     const sheets::Words words(job.shell.units, 16, job.options.language);
     const Voice voice = voice_of(job);
@@ -30,11 +44,11 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
         {voice.say("Walls"), std::to_string(job.layout.walls.size())},
         {voice.say("Rounds"), voice.words(round_words(job.layout))},
         {voice.say("Stands"), voice.words(height_words(job.layout, job.shell.units))},
-        {voice.say("Logs"), voice.say("%1, %2 distinct", sums.pieces, sums.models)},
-        {voice.say("Pegs"), std::to_string(sums.pegs)},
         {voice.say("Wood"), wood_words(job.shell.wood, voice)},
-        {voice.say("Finished volume"), words.volume(sums.finished)},
+        {voice.say("Logs"), voice.say("%1, %2 distinct", sums.pieces, sums.models)},
     };
+    for (const Figure &figure : sums.figures)
+        if (figure.on_cover) facts.emplace_back(voice.words(*figure.on_cover), amount_words(figure, words));
     if (sums.weights_known)
         facts.emplace_back(voice.say("Weight, estimated"), words.weights(sums.low_kg, sums.high_kg));
     facts.emplace_back(voice.say("Warnings of the check"), std::to_string(warnings));

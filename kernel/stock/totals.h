@@ -1,6 +1,7 @@
 // What all pieces come to.
 #pragma once
 
+#include "kernel/measure/said.h"
 #include "kernel/stock/piece_stock.h"
 
 #include <cstddef>
@@ -10,13 +11,26 @@
 namespace roundlay {
 
 /// Millimetres, mm3, kilograms as worked out: not rounded.
+/// What a figure is a figure of, and so in which units it is told.
+enum class FigureOf { things, length, sawn_wood, wood };
+
+/// One sum as people read it: its row in the list of totals and, where it has a name there, on the cover of
+/// the book.
+struct Figure {
+    Said what;
+    FigureOf of = FigureOf::things;
+    double amount = 0;            ///< things counted, mm or mm3
+    std::optional<Said> on_cover; ///< its name there
+};
+
 struct Totals {
-    std::size_t pieces = 0, models = 0, islands = 0, pegs = 0;
-    double blank_length = 0, blanks = 0; ///< of the sticks that are ordered, without rounding up
+    std::size_t pieces = 0, models = 0, pegs = 0;
     double finished = 0;
     bool weights_known = true;                     ///< of every one: a sum in which one is missing is too low
     double low_kg = 0, high_kg = 0;                ///< of the finished pieces
     std::optional<Index<Piece>> heaviest, longest; ///< the first of equals
+    std::vector<Figure> figures = {}; ///< in the order in which they are told; blanks are the sticks that are
+                                      ///< ordered, without rounding up
 };
 
 Totals totals_of(const Layout &layout, const Indexed<PieceStock, Piece> &stock);
