@@ -14,9 +14,18 @@ constexpr bool each_is_in_its_place() {
 }
 static_assert(each_is_in_its_place());
 
-std::string first_word(std::string_view name) {
-    return std::string(name.substr(0, name.find(' ')));
+constexpr std::string_view first_word(std::string_view name) {
+    return name.substr(0, name.find(' '));
 }
+
+/// Each is called by it alone.
+constexpr bool each_has_its_own_first_word() {
+    for (const KindOfNotch &one : all_kinds_of_notch)
+        for (const KindOfNotch &other : all_kinds_of_notch)
+            if (one.kind != other.kind && first_word(one.name) == first_word(other.name)) return false;
+    return true;
+}
+static_assert(each_has_its_own_first_word());
 
 } // namespace
 
@@ -31,7 +40,7 @@ std::vector<std::string> words_for_notches() {
     std::vector<std::string> words;
     for (const bool whole : {false, true})
         for (const KindOfNotch &each : all_kinds_of_notch) {
-            const std::string word = whole ? each.name : first_word(each.name);
+            const std::string word(whole ? std::string_view(each.name) : first_word(each.name));
             if (each.slopes != NotchSlopes::stated &&
                 std::find(words.begin(), words.end(), word) == words.end())
                 words.push_back(word);

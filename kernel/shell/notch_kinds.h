@@ -19,6 +19,7 @@ enum class NotchSlopes {
 struct KindOfNotch {
     NotchKind kind = NotchKind::full_dovetail;
     const char *name = ""; ///< in documents and for people
+    const char *does = ""; ///< one phrase, in the reference of the format
     NotchSlopes slopes = NotchSlopes::level;
     /// Of the tail's top, as parts of the rule's slope: outward along its own log, and along the crossing
     /// one.
@@ -27,11 +28,14 @@ struct KindOfNotch {
 
 /// In the order of NotchKind, which is that in which they are offered.
 inline constexpr std::array all_kinds_of_notch{
-    KindOfNotch{NotchKind::full_dovetail, "full dovetail", NotchSlopes::from_slope, 1, -1},
-    KindOfNotch{NotchKind::half_dovetail, "half dovetail", NotchSlopes::from_slope, 0, -1},
-    KindOfNotch{NotchKind::square_lap, "square lap", NotchSlopes::level},
-    KindOfNotch{NotchKind::stated, "stated", NotchSlopes::stated},
-    KindOfNotch{NotchKind::saddle, "saddle", NotchSlopes::none},
+    KindOfNotch{NotchKind::full_dovetail, "full dovetail", "locks both ways", NotchSlopes::from_slope, 1, -1},
+    KindOfNotch{NotchKind::half_dovetail, "half dovetail", "locks and sheds", NotchSlopes::from_slope, 0, -1},
+    KindOfNotch{NotchKind::square_lap, "square lap", "level; held by pegs only", NotchSlopes::level},
+    KindOfNotch{NotchKind::stated, "stated", "", NotchSlopes::stated},
+    KindOfNotch{NotchKind::saddle, "saddle",
+                "for round logs: every log is scoped over those it lies on, along its length and where it "
+                "crosses them",
+                NotchSlopes::none},
 };
 
 constexpr const KindOfNotch &kind_of(NotchKind kind) {

@@ -2,6 +2,7 @@
 #include "kernel/document/document.h"
 #include "kernel/document/reference.h"
 #include "kernel/measure/measure.h"
+#include "kernel/shell/notch_kinds.h"
 #include "tests/document/sample.h"
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
@@ -52,7 +53,35 @@ std::string problems_text(const ReadResult &result) {
 
 /// The reference with its tables made anew: in the section of each heading those that begin with a column of
 /// keys.
+/// "s, -s": the slopes of a kind's tails in s.
+std::string slopes_of(const KindOfNotch &kind) {
+    if (kind.slopes == NotchSlopes::none) return "";
+    if (kind.slopes == NotchSlopes::stated) return "as stated";
+    const auto times_s = [](int part) -> std::string { return part == 0 ? "0" : part > 0 ? "s" : "-s"; };
+    return times_s(kind.along) + ", " + times_s(kind.across);
+}
+
+std::string notch_family() {
+    const auto cell = [](const std::string &words) { return words.empty() ? " |" : " " + words + " |"; };
+    std::string table = "| `kind` | along, across | |\n|---|---|---|\n";
+    for (const KindOfNotch &kind : all_kinds_of_notch)
+        table += "| `\"" + std::string(kind.name) + "\"` |" + cell(slopes_of(kind)) + cell(kind.does) + "\n";
+    return table;
+}
+
+/// The lines with bars that begin there become `table`; the byte behind them.
+std::size_t put_table(std::string &text, std::size_t at, const std::string &table) {
+    std::size_t end = at;
+    while (text[end] == '|')
+        end = text.find('\n', end) + 1;
+    text.replace(at, end - at, table);
+    return at + table.size();
+}
+
 std::string renewed(std::string text) {
+    const std::size_t family = text.find("\n| `kind` | along, across |");
+    if (family == std::string::npos) return "no place for the table of notches";
+    put_table(text, family + 1, notch_family());
     std::vector<const format::Section *> all{&format::state_section()};
     for (const format::Section &section : format::sections())
         all.push_back(&section);
@@ -64,10 +93,7 @@ std::string renewed(std::string text) {
         for (const format::Section *table : tables) {
             at = at == std::string::npos ? at : text.find("\n| key |", at);
             if (at == std::string::npos) return "no place for the table " + table->table->name;
-            std::size_t end = ++at;
-            while (text[end] == '|')
-                end = text.find('\n', end) + 1;
-            text.replace(at, end - at, format::markdown_table(*table));
+            put_table(text, ++at, format::markdown_table(*table));
         }
     }
     return text;
