@@ -1,45 +1,16 @@
 #include "exporters/lists/found_table.h"
 
 #include "exporters/lists/list_cells.h"
+#include "kernel/record/found_words.h"
 
 namespace roundlay {
 
 namespace {
 
-std::string wood_word(Soundness what, const Voice &voice) {
-    switch (what) {
-    case Soundness::sound:
-        return voice.say("sound");
-    case Soundness::checked:
-        return voice.say("checked");
-    case Soundness::soft:
-        return voice.say("soft");
-    case Soundness::rotten:
-        return voice.say("rotten");
-    case Soundness::missing:
-        break;
-    }
-    return voice.say("missing");
-}
-
-std::string face_word(FoundFace face, const Voice &voice) {
-    switch (face) {
-    case FoundFace::outside:
-        return voice.say("outside");
-    case FoundFace::inside:
-        return voice.say("inside");
-    case FoundFace::top:
-        return voice.say("top");
-    case FoundFace::under:
-        break;
-    }
-    return voice.say("under");
-}
-
 std::vector<std::string> faces_of(const ConditionZone &zone, const Voice &voice) {
     std::vector<std::string> all;
     for (const FoundFace face : zone.faces)
-        all.push_back(face_word(face, voice));
+        all.push_back(voice.words(said_of(face)));
     return all;
 }
 
@@ -54,22 +25,7 @@ Entry in_mm_of(const NotedLength &noted) {
 } // namespace
 
 std::string decision_word(std::optional<Decision> what, const Voice &voice) {
-    if (!what) return voice.say("not decided");
-    switch (*what) {
-    case Decision::keep:
-        return voice.say("keep");
-    case Decision::mend:
-        return voice.say("mend");
-    case Decision::replace:
-        return voice.say("replace");
-    case Decision::turn:
-        return voice.say("turn end for end");
-    case Decision::use_elsewhere:
-        return voice.say("use elsewhere");
-    case Decision::leave_out:
-        break;
-    }
-    return voice.say("leave out");
+    return what ? voice.words(said_of(*what)) : voice.say("not decided");
 }
 
 Table found_table(const Record &record, const Voice &voice) {
@@ -112,9 +68,10 @@ Table zone_table(const Record &record, const Voice &voice) {
                 {}};
     for (const FoundLog &log : record.logs)
         for (const ConditionZone &zone : log.zones)
-            table.rows.push_back({log.tag, wood_word(zone.what, voice), zone.from.written, zone.to.written,
-                                  log.zero, in_mm_of(zone.from), in_mm_of(zone.to), faces_of(zone, voice),
-                                  zone.depth.written, in_mm_of(zone.depth), zone.note});
+            table.rows.push_back({log.tag, voice.words(said_of(zone.what)), zone.from.written,
+                                  zone.to.written, log.zero, in_mm_of(zone.from), in_mm_of(zone.to),
+                                  faces_of(zone, voice), zone.depth.written, in_mm_of(zone.depth),
+                                  zone.note});
     return table;
 }
 

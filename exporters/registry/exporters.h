@@ -1,7 +1,9 @@
-// The exporters that the registry lists; each in a file of its own.
+// The table of exporters, and each of them, which is in a file of its own.
 #pragma once
 
 #include "exporters/registry/registry.h"
+
+#include <array>
 
 namespace roundlay {
 
@@ -16,6 +18,49 @@ std::optional<ExportFailure> export_report(const ExportJob &job, OutputFolder &f
 std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
+
+/// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
+/// a report has nothing to tell.
+inline bool has_record(const ExportJob &job) {
+    return *job.record != Record{};
+}
+
+/// In the order in which they run: quick and often looked at first.
+inline std::span<const Exporter> exporters_in_order() {
+    static const std::array table{
+        Exporter{"picture", said("picture"), said("picture.png, the shell as it will stand"), export_picture},
+        Exporter{"list", said("list"),
+                 said("cut list, list by tag, pegs, lengths to order and totals as CSV"), export_list},
+        Exporter{"sheets", said("sheets"), said("cut-sheets.pdf, one cut sheet for each distinct piece"),
+                 export_sheets},
+        Exporter{
+            "drawings", said("drawings"),
+            said("drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size"),
+            export_drawings},
+        Exporter{"templates", said("templates"),
+                 said("templates.pdf, every tail and notch at full size, and the same as DXF for a machine"),
+                 export_templates},
+        Exporter{"tags", said("tags"),
+                 said("tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be "
+                      "ticked off"),
+                 export_tags},
+        Exporter{"forms", said("forms"),
+                 said("forms.pdf, to be filled in at a house that stands: every wall and corner, log by log"),
+                 export_forms, has_record},
+        Exporter{"report", said("report"),
+                 said("report.pdf on the house as it was found, for its owner and whoever looks after its "
+                      "heritage, with its tables as CSV and report.xlsx"),
+                 export_report, has_record},
+        Exporter{"book", said("book"), said("book.pdf, cover, index, legend and all sheets in one"),
+                 export_book},
+        Exporter{"step", said("STEP"),
+                 said("shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),
+                 export_step},
+        Exporter{"mesh", said("mesh"), said("shell.glb, the shell for phones, browsers and slides"),
+                 export_mesh},
+    };
+    return table;
+}
 
 /// What is said when a person stops an export.
 ExportFailure stopped();

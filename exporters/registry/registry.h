@@ -1,9 +1,10 @@
-// All exporters, in one table. The command line and the window offer what stands here.
+// All exporters, as the command line and the window offer them. Their table is in exporters.h.
 #pragma once
 
 #include "exporters/files/output_folder.h"
 #include "exporters/files/progress.h"
 #include "exporters/registry/job.h"
+#include "kernel/measure/said.h"
 
 #include <optional>
 #include <span>
@@ -31,8 +32,8 @@ using ExportFunction = std::optional<ExportFailure> (*)(const ExportJob &job, Ou
                                                         Progress &progress);
 
 struct Exporter {
-    std::string_view name;  ///< as a person selects it
-    std::string_view makes; ///< for people, one phrase
+    std::string_view name; ///< as a person selects it
+    Said called, makes;    ///< for people: one word, one phrase
     ExportFunction run;
     /// Is it made where nobody says what is wanted? Else only where it is asked for by its name.
     bool (*usual)(const ExportJob &job) = [](const ExportJob &) { return true; };

@@ -1,6 +1,7 @@
 #include "exporters/report/marks.h"
 #include "exporters/report/parts.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "kernel/record/found_words.h"
 
 namespace roundlay::sheets {
 
@@ -69,15 +70,15 @@ std::string mend_kind(MendKind kind, const Words &words) {
 std::string mend_face(LogSide face, const Words &words) {
     switch (face) {
     case LogSide::outside:
-        return face_word(FoundFace::outside, words);
+        return words.words(said_of(FoundFace::outside));
     case LogSide::inside:
-        return face_word(FoundFace::inside, words);
+        return words.words(said_of(FoundFace::inside));
     case LogSide::top:
-        return face_word(FoundFace::top, words);
+        return words.words(said_of(FoundFace::top));
     case LogSide::under:
         break;
     }
-    return face_word(FoundFace::under, words);
+    return words.words(said_of(FoundFace::under));
 }
 
 /// From which end the lengths are: seen from outside.

@@ -1,6 +1,7 @@
 #include "exporters/report/marks.h"
 
 #include "exporters/sheets/drawing/text.h"
+#include "kernel/record/found_words.h"
 
 #include <array>
 
@@ -45,37 +46,39 @@ class KeyRows {
 
 MarkOf mark_of(std::optional<Decision> decision, const Words &words) {
     if (!decision) return {Hatch::dotted, "?", words.say("not decided")};
+    const std::string word = words.words(said_of(*decision));
     switch (*decision) {
     case Decision::keep:
-        return {Hatch::none, "K", words.say("keep")};
+        return {Hatch::none, "K", word};
     case Decision::mend:
-        return {Hatch::rising, "M", words.say("mend")};
+        return {Hatch::rising, "M", word};
     case Decision::replace:
-        return {Hatch::crossed, "R", words.say("replace")};
+        return {Hatch::crossed, "R", word};
     case Decision::turn:
-        return {Hatch::level, "T", words.say("turn end for end")};
+        return {Hatch::level, "T", word};
     case Decision::use_elsewhere:
-        return {Hatch::upright, "E", words.say("use elsewhere")};
+        return {Hatch::upright, "E", word};
     case Decision::leave_out:
         break;
     }
-    return {Hatch::dense, "L", words.say("leave out")};
+    return {Hatch::dense, "L", word};
 }
 
 MarkOf mark_of(Soundness wood, const Words &words) {
+    const std::string word = words.words(said_of(wood));
     switch (wood) {
     case Soundness::sound:
-        return {Hatch::none, "S", words.say("sound")};
+        return {Hatch::none, "S", word};
     case Soundness::checked:
-        return {Hatch::level, "C", words.say("checked")};
+        return {Hatch::level, "C", word};
     case Soundness::soft:
-        return {Hatch::dotted, "F", words.say("soft")};
+        return {Hatch::dotted, "F", word};
     case Soundness::rotten:
-        return {Hatch::crossed, "R", words.say("rotten")};
+        return {Hatch::crossed, "R", word};
     case Soundness::missing:
         break;
     }
-    return {Hatch::falling, "M", words.say("missing")};
+    return {Hatch::falling, "M", word};
 }
 
 MarkOf mark_of(PieceChange change, const Words &words) {
@@ -134,20 +137,6 @@ std::vector<MarkOf> change_marks(const Words &words) {
     for (const PieceChange change : all_changes)
         marks.push_back(mark_of(change, words));
     return marks;
-}
-
-std::string face_word(FoundFace face, const Words &words) {
-    switch (face) {
-    case FoundFace::outside:
-        return words.say("outside");
-    case FoundFace::inside:
-        return words.say("inside");
-    case FoundFace::top:
-        return words.say("top");
-    case FoundFace::under:
-        break;
-    }
-    return words.say("under");
 }
 
 Block key_of(const std::vector<MarkOf> &marks, double width) {

@@ -28,9 +28,6 @@ std::vector<MarkOf> decision_marks(const Words &words);
 std::vector<MarkOf> wood_marks(const Words &words);
 std::vector<MarkOf> change_marks(const Words &words);
 
-/// "outside", "top".
-std::string face_word(FoundFace face, const Words &words);
-
 /// Boxes with hatch and letter, each with its meaning, in rows no wider than that.
 Block key_of(const std::vector<MarkOf> &marks, double width);
 

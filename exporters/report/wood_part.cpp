@@ -1,6 +1,7 @@
 #include "exporters/report/marks.h"
 #include "exporters/report/parts.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "kernel/record/found_words.h"
 
 #include <algorithm>
 
@@ -11,7 +12,7 @@ namespace {
 std::string faces_of(const std::vector<FoundFace> &faces, const Words &words) {
     std::vector<std::string> all;
     for (const FoundFace face : faces)
-        all.push_back(face_word(face, words));
+        all.push_back(words.words(said_of(face)));
     return joined(all);
 }
 
@@ -48,7 +49,7 @@ Table test_table(const Record &record, const Words &words) {
     for (const FoundLog &log : record.logs)
         for (const WoodTest &test : log.tests)
             table.rows.push_back({log.tag, test.tool, where(test.at, log, words),
-                                  test.face ? face_word(*test.face, words) : "",
+                                  test.face ? words.words(said_of(*test.face)) : "",
                                   noted_words(test.depth, words), test.showed,
                                   by_and_on(test.by, test.on, words)});
     return table;
@@ -84,7 +85,7 @@ Table moisture_table(const Record &record, const Words &words) {
     for (const FoundLog &log : record.logs)
         for (const MoistureReading &m : log.moistures)
             table.rows.push_back({log.tag, percent_of(m.percent), where(m.at, log, words),
-                                  m.face ? face_word(*m.face, words) : "", noted_words(m.depth, words),
+                                  m.face ? words.words(said_of(*m.face)) : "", noted_words(m.depth, words),
                                   m.season ? season_word(*m.season, words) : "", m.probe,
                                   by_and_on(m.by, m.on, words)});
     return table;

@@ -1,9 +1,12 @@
 // What is wrong with a document, and where.
 #pragma once
 
+#include "kernel/measure/measure.h"
+#include "kernel/measure/said.h"
 #include "kernel/shell/finding.h"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,6 +27,9 @@ struct Problem {
     Place place;
     std::string message;  ///< one sentence: what is wrong
     std::string expected; ///< what would have been right; may be empty
+    /// The message as a value, where the record says it as one: other languages have it in their catalogue.
+    std::optional<Said> said = {};
+    UnitSystem units = UnitSystem::metric; ///< of what is said
 };
 
 using Problems = std::vector<Problem>;

@@ -1,6 +1,5 @@
 #include "kernel/document/read_record.h"
 
-#include "kernel/document/said_text.h"
 #include "kernel/document/table_reading.h"
 #include "kernel/record/check_record.h"
 
@@ -59,10 +58,7 @@ void check_record(Reading &reading, Record &record, const Shell &shell) {
             if (problem.path.ends_with(".tag") && !reading.places().states(problem.path))
                 continue; // told: missing
             const Place place = reading.places().locate(problem.path).value_or(Place{});
-            if (problem.refused)
-                reading.error(place, english_of(problem.what, style));
-            else
-                reading.warning(place, english_of(problem.what, style));
+            reading.report(problem.refused ? Weight::error : Weight::warning, place, problem.what, style);
         }
     };
     report(told_once(read_numbers(record)));

@@ -1,20 +1,26 @@
 #include "kernel/document/reading.h"
 
 #include "kernel/document/limits.h"
+#include "kernel/document/said_text.h"
 
 #include <algorithm>
 
 namespace roundlay {
 
-void Reading::report(Weight weight, const Place &place, std::string message, std::string expected) {
-    const std::size_t of_weight = weight == Weight::error ? errors_ : problems_.size() - errors_;
+void Reading::report(Weight weight, const Place &place, const Said &said, const LengthStyle &style) {
+    keep({weight, file_, place, english_of(said, style), {}, with_quoted_names(said), style.system});
+}
+
+void Reading::keep(Problem problem) {
+    const bool error = problem.weight == Weight::error;
+    const std::size_t of_weight = error ? errors_ : problems_.size() - errors_;
     if (of_weight < limits::problems) { // many warnings hide no error
-        errors_ += weight == Weight::error ? 1 : 0;
-        problems_.push_back({weight, file_, place, std::move(message), std::move(expected)});
+        errors_ += error ? 1 : 0;
+        problems_.push_back(std::move(problem));
         return;
     }
     ++left_out_;
-    left_out_error_ = left_out_error_ || weight == Weight::error;
+    left_out_error_ = left_out_error_ || error;
 }
 
 Problems Reading::take_problems() {

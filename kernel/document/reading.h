@@ -22,6 +22,8 @@ class Reading {
     void warning(const Place &place, std::string message, std::string expected = {}) {
         report(Weight::warning, place, std::move(message), std::move(expected));
     }
+    /// In the units of that style; names in it are quoted, and cut where they are long.
+    void report(Weight weight, const Place &place, const Said &said, const LengthStyle &style);
     void stated(std::string path, const Place &place) { places_.add(std::move(path), place); }
     /// What is stated there does not hold; it is reported.
     void wrong(std::string path) { wrong_.insert(std::move(path)); }
@@ -35,7 +37,10 @@ class Reading {
     SourceMap take_places() { return std::move(places_); }
 
   private:
-    void report(Weight weight, const Place &place, std::string message, std::string expected);
+    void report(Weight weight, const Place &place, std::string message, std::string expected) {
+        keep({weight, file_, place, std::move(message), std::move(expected)});
+    }
+    void keep(Problem problem);
 
     const ParsedText &text_;
     std::string file_;

@@ -37,4 +37,16 @@ std::string english_of(const Said &said, const LengthStyle &style) {
     return words;
 }
 
+Said with_quoted_names(const Said &said) {
+    Said quoted{said.text, {}};
+    for (const Amount &amount : said.amounts)
+        if (const auto *name = std::get_if<std::string>(&amount.value()))
+            quoted.amounts.emplace_back(quoted_for_message(*name));
+        else if (const auto *phrase = std::get_if<std::vector<Said>>(&amount.value()))
+            quoted.amounts.emplace_back(with_quoted_names(phrase->front()));
+        else
+            quoted.amounts.push_back(amount);
+    return quoted;
+}
+
 } // namespace roundlay

@@ -10,4 +10,7 @@ namespace roundlay {
 
 std::string english_of(const Said &said, const LengthStyle &style);
 
+/// Names in it as a message shows them: quoted, cut where they are long.
+Said with_quoted_names(const Said &said);
+
 } // namespace roundlay

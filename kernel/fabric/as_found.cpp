@@ -1,6 +1,7 @@
 #include "kernel/fabric/as_found.h"
 
 #include "kernel/fabric/fabric.h"
+#include "kernel/record/found_words.h"
 
 #include <algorithm>
 
@@ -11,36 +12,6 @@ namespace {
 Amount amount_of(const NotedLength &noted) {
     if (noted.value) return in_mm(noted.value->mm());
     return noted.written;
-}
-
-Said word_of(Soundness what) {
-    switch (what) {
-    case Soundness::sound:
-        return said("sound");
-    case Soundness::checked:
-        return said("checked");
-    case Soundness::soft:
-        return said("soft");
-    case Soundness::rotten:
-        return said("rotten");
-    case Soundness::missing:
-        break;
-    }
-    return said("missing");
-}
-
-Said word_of(FoundFace face) {
-    switch (face) {
-    case FoundFace::outside:
-        return said("outside");
-    case FoundFace::inside:
-        return said("inside");
-    case FoundFace::top:
-        return said("top");
-    case FoundFace::under:
-        break;
-    }
-    return said("under");
 }
 
 /// `turn end for end` is no change of what the wood is like, `keep` none of what becomes of it.
@@ -87,16 +58,16 @@ class Telling {
         const bool from = zone.from.is_taken(), to = zone.to.is_taken();
         places_ = places_ || from || to;
         if (from && to)
-            return said("%1 from %2 to %3", word_of(zone.what), amount_of(zone.from), amount_of(zone.to));
-        if (from) return said("%1 from %2 on", word_of(zone.what), amount_of(zone.from));
-        if (to) return said("%1 up to %2", word_of(zone.what), amount_of(zone.to));
-        return word_of(zone.what);
+            return said("%1 from %2 to %3", said_of(zone.what), amount_of(zone.from), amount_of(zone.to));
+        if (from) return said("%1 from %2 on", said_of(zone.what), amount_of(zone.from));
+        if (to) return said("%1 up to %2", said_of(zone.what), amount_of(zone.to));
+        return said_of(zone.what);
     }
 
     void add_zone(const ConditionZone &zone) {
         Said phrase = stretch_of(zone);
         for (const FoundFace face : zone.faces)
-            phrase = said("%1, %2", std::move(phrase), word_of(face));
+            phrase = said("%1, %2", std::move(phrase), said_of(face));
         if (zone.depth.is_taken()) phrase = said("%1, %2 deep", std::move(phrase), amount_of(zone.depth));
         if (!zone.note.empty()) phrase = said("%1 (%2)", std::move(phrase), zone.note);
         add(std::move(phrase));
@@ -137,7 +108,7 @@ class Telling {
 
     void add_shape() {
         if (log_.bow.is_taken())
-            add(log_.bow_to ? said("bow %1 to the %2", amount_of(log_.bow), word_of(*log_.bow_to))
+            add(log_.bow_to ? said("bow %1 to the %2", amount_of(log_.bow), said_of(*log_.bow_to))
                             : said("bow %1", amount_of(log_.bow)));
         if (log_.wind.is_taken()) add(said("wind %1", amount_of(log_.wind)));
     }

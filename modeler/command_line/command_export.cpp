@@ -1,6 +1,7 @@
 #include "exporters/files/terminal_progress.h"
 #include "exporters/registry/export_all.h"
 #include "exporters/registry/make_picture.h"
+#include "exporters/words/words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/interrupts.h"
 #include "modeler/command_line/load.h"
@@ -164,7 +165,7 @@ std::string only_help() {
     std::string help = "only some of these, separated by commas (left out: all, and forms where the document "
                        "has a record):";
     for (const Exporter &exporter : all_exporters())
-        help += "\n" + std::string(exporter.name) + ": " + std::string(exporter.makes);
+        help += "\n" + std::string(exporter.name) + ": " + words_of(exporter.makes, {});
     return help;
 }
 

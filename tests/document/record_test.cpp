@@ -128,6 +128,20 @@ TEST_CASE("Bounds and contradictions of a record are told at their place") {
     check_told("from = \"0\"", "from = \"1\"", Weight::warning, "\"1\" has no unit and its sheet none");
 }
 
+TEST_CASE("What a record says against itself is told as a value as well, for other languages") {
+    std::string text = surveyed().text();
+    text.replace(text.find("from = \"0\""), 10, "from = \"-3.10.1\"");
+    const Problems problems = read_document(text, "x").problems;
+    const auto told = std::ranges::find_if(problems, [](const Problem &p) { return p.said.has_value(); });
+    REQUIRE(told != problems.end());
+    CHECK(told->said->text == "%1 is not from 0 to %2: look at the sheet again");
+    CHECK(std::get<std::string>(told->said->amounts[0].value()) == "\"-3.10.1\""); // as the message has it
+    CHECK(std::holds_alternative<LengthAmount>(told->said->amounts[1].value()));
+    CHECK(told->units == UnitSystem::imperial); // noted in feet, told in feet
+    for (const Problem &p : problems)           // what the reader itself finds is no value
+        CHECK((p.said.has_value() || p.message == "\"pencil\" is not known here and is not used"));
+}
+
 TEST_CASE("A log in the round over the last is where a wall starts with a half log") {
     std::string text = surveyed().text();
     text.replace(text.find("round = 1\nlength"), 9, "round = 6");

@@ -7,6 +7,7 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/problem_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/new_shell.h"
@@ -15,6 +16,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
+#include "modeler/window/record/found_words.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/plan_view.h"
 #include "tests/window/support/window_test.h"
@@ -39,6 +41,7 @@ class LanguageTest : public WindowTest {
     void the_window_speaks_french();
     void a_language_is_chosen_and_remembered();
     void problems_of_a_text_are_told_in_french();
+    void problems_of_a_record_are_told_in_french();
     void what_the_window_quotes_is_told_in_french();
     void places_of_findings_leave_room_for_their_sentences();
 };
@@ -129,6 +132,21 @@ void LanguageTest::problems_of_a_text_are_told_in_french() {
                 QVERIFY2(english.empty() || code || !same, english.c_str());
             }
     }
+    QCoreApplication::removeTranslator(french.get());
+}
+
+/// By the catalogue that lists and sheets have: the record says them as values.
+void LanguageTest::problems_of_a_record_are_told_in_french() {
+    const std::string twice = "\n[[found]]\ntag = \"A 1.1\"\n";
+    const Problems problems = Document(text_of(demo_file("one-room")) + twice + twice, "t").read().problems;
+    const Problem *error = first_error_of(problems);
+    QVERIFY(error != nullptr);
+    QVERIFY(problem_text(*error).startsWith(QStringLiteral("two logs have the tag \"A 1.1\": ")));
+    const auto french = own_translator(QLocale(QLocale::French));
+    QCoreApplication::installTranslator(french.get());
+    QCOMPARE(problem_text(*error), QStringLiteral("deux pièces ont le repère \"A 1.1\" : donnez à chacune le "
+                                                  "sien, qu’elle garde pour toujours"));
+    QCOMPARE(soundness_word(Soundness::checked), QStringLiteral("fissuré")); // as the report says it
     QCoreApplication::removeTranslator(french.get());
 }
 

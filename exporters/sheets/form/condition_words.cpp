@@ -1,24 +1,26 @@
 #include "exporters/sheets/form/condition_words.h"
 
+#include "kernel/record/found_words.h"
+
 #include <algorithm>
 
 namespace roundlay::sheets {
 
 std::vector<std::vector<FormPen::Tick>> condition_ticks(const Words &words, const ConditionZone *zone) {
-    const auto tick = [&](std::string word, Soundness what) {
-        return FormPen::Tick{std::move(word), zone != nullptr && zone->what == what};
+    const auto tick = [&](Soundness what) {
+        return FormPen::Tick{words.words(said_of(what)), zone != nullptr && zone->what == what};
     };
-    return {{tick(words.say("sound"), Soundness::sound), tick(words.say("checked"), Soundness::checked),
-             tick(words.say("soft"), Soundness::soft)},
-            {tick(words.say("rotten"), Soundness::rotten), tick(words.say("missing"), Soundness::missing)}};
+    return {{tick(Soundness::sound), tick(Soundness::checked), tick(Soundness::soft)},
+            {tick(Soundness::rotten), tick(Soundness::missing)}};
 }
 
 std::vector<std::vector<FormPen::Tick>> face_ticks(const Words &words, const ConditionZone *zone) {
-    const auto tick = [&](std::string word, FoundFace face) {
-        return FormPen::Tick{std::move(word), zone != nullptr && std::ranges::count(zone->faces, face) > 0};
+    const auto tick = [&](FoundFace face) {
+        return FormPen::Tick{words.words(said_of(face)),
+                             zone != nullptr && std::ranges::count(zone->faces, face) > 0};
     };
-    return {{tick(words.say("outside"), FoundFace::outside), tick(words.say("inside"), FoundFace::inside)},
-            {tick(words.say("top"), FoundFace::top), tick(words.say("under"), FoundFace::under)}};
+    return {{tick(FoundFace::outside), tick(FoundFace::inside)},
+            {tick(FoundFace::top), tick(FoundFace::under)}};
 }
 
 ZoneColumns zone_columns(const Words &words, double left) {

@@ -12,6 +12,7 @@ std::span<const Entry> french_of_cut_sheets();
 std::span<const Entry> french_of_cuts();
 std::span<const Entry> french_of_document();
 std::span<const Entry> french_of_drawings();
+std::span<const Entry> french_of_exports();
 std::span<const Entry> french_of_fastenings();
 std::span<const Entry> french_of_floors();
 std::span<const Entry> french_of_forms();

@@ -133,9 +133,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "from_left = \"3 m\", along that wall's outside to the middle of this one"),
     QT_TRANSLATE_NOOP("kernel", "the wall it ends in: to = \"C\""),
     QT_TRANSLATE_NOOP("kernel", "\"name\" of a %1 cannot be \"%2\""),
-    QT_TRANSLATE_NOOP("kernel", "wall"),
     QT_TRANSLATE_NOOP("kernel", "partition"),
-    QT_TRANSLATE_NOOP("kernel", "floor"),
     QT_TRANSLATE_NOOP("kernel", "1 to 8 letters and digits, such as \"A\""),
     QT_TRANSLATE_NOOP("kernel", "the name \"%1\" is taken; the other one stands in line %2"),
     QT_TRANSLATE_NOOP(
@@ -153,7 +151,6 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "\"species\" is empty"),
     QT_TRANSLATE_NOOP("kernel", "the name of a wood, such as \"eastern hemlock\""),
     QT_TRANSLATE_NOOP("kernel", "percent of ovendry mass, from 0 to 300, without quotes"),
-    QT_TRANSLATE_NOOP("kernel", "square lap"),
     QT_TRANSLATE_NOOP("kernel", "a length from -2 m to 2 m"),
     // which entry a value belongs to, and its bounds in feet and inches
     QT_TRANSLATE_NOOP("kernel", "\"%1\" of %2 is out of bounds"),
@@ -243,62 +240,6 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "the length as it was noted: note = \"3.10.1\""),
     QT_TRANSLATE_NOOP("kernel", "what its wood is like: what = \"rotten\""),
     QT_TRANSLATE_NOOP("kernel", "what became of the peg: state = \"missing\""),
-    // the record, which says them as values
-    QT_TRANSLATE_NOOP("kernel",
-                      "%1 between shoulders is more than the %2 over all: measure one of them again"),
-    QT_TRANSLATE_NOOP("kernel", "%1 has a third field and its sheet no denominator: state whether the sheet "
-                                "counts quarters, eighths or sixteenths of an inch"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "%1 numbers have a third field and their sheet no denominator, %2 the first of them: "
-                      "state whether the sheet counts quarters, eighths or sixteenths of an inch"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "%1 numbers have no unit and their sheet none for its numbers, %2 the first of "
-                      "them: state numbers_in of the record or the sheet, or write them as 8 1/2 in "
-                      "or 215 mm"),
-    QT_TRANSLATE_NOOP("kernel", "%1 numbers have two fields and can be feet.inches or decimal feet, %2 the "
-                                "first of them: state which of them the sheet means"),
-    QT_TRANSLATE_NOOP("kernel", "%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or "
-                                "215 mm, or state numbers_in of the sheet or the record"),
-    QT_TRANSLATE_NOOP(
-        "kernel",
-        "%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means"),
-    QT_TRANSLATE_NOOP("kernel", "%1 is %2, where others like it are about %3: was it noted in another unit?"),
-    QT_TRANSLATE_NOOP("kernel", "%1 is not from 0 to %2: look at the sheet again"),
-    QT_TRANSLATE_NOOP("kernel", "%1 is not over 0 and up to %2: look at the sheet again"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "%1 is not read as a length from its character %2 on: write feet.inches.parts such as "
-                      "3.10.1, or a number with its unit such as 8 1/2 in or 215 mm"),
-    QT_TRANSLATE_NOOP("kernel", "%1 is over %2 up or down: look at the sheet again"),
-    QT_TRANSLATE_NOOP("kernel", "%1 is stated twice: give each its own name"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "%1 lies past the end of the log, which is %2 long: measure one of them again"),
-    QT_TRANSLATE_NOOP("kernel", "a log has no tag: give it one of its own, which it keeps for ever"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "a moisture says little without its season and the depth of its probe: state both"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16"),
-    QT_TRANSLATE_NOOP("kernel", "both ends of the log are in corner %1: ends are told apart by their corner"),
-    QT_TRANSLATE_NOOP("kernel", "log %1 lies where log %2 lies, in wall %3, round %4: say which piece each "
-                                "is, or which replaces or is scarfed to which"),
-    QT_TRANSLATE_NOOP("kernel", "log %1 names itself: name the other log"),
-    QT_TRANSLATE_NOOP("kernel", "log %1 replaces itself by way of others: one of them came first"),
-    QT_TRANSLATE_NOOP("kernel", "no end of the log lies in corner %1: name an end's corner"),
-    QT_TRANSLATE_NOOP("kernel", "no level plane of the record is called %1: state it with its offset"),
-    QT_TRANSLATE_NOOP(
-        "kernel",
-        "no log of the record has the tag %1: record it, even where it is missing, or mend the tag"),
-    QT_TRANSLATE_NOOP("kernel", "no other log says that it was cut from %1, and none is called so: look "
-                                "whether the name is the same in its other pieces"),
-    QT_TRANSLATE_NOOP("kernel", "no sheet of the record is called %1: state it with its denominator"),
-    QT_TRANSLATE_NOOP(
-        "kernel",
-        "the comma of %1 can part thousands or decimals: write the number without it, or with a point"),
-    QT_TRANSLATE_NOOP("kernel", "the second field of %1 is inches and not under 12: look at the sheet again, "
-                                "and write feet, inches and parts"),
-    QT_TRANSLATE_NOOP("kernel", "the third field of %1 is not under %2, which is the denominator of its "
-                                "sheet: look at the sheet again, or state another denominator"),
-    QT_TRANSLATE_NOOP("kernel", "the zone ends at %1, before its beginning at %2: put the two in order"),
-    QT_TRANSLATE_NOOP("kernel", "two logs have the tag %1: give each its own, which it keeps for ever"),
     QT_TRANSLATE_NOOP("kernel", "the document has states, and its own shell has no name among them"),
     QT_TRANSLATE_NOOP("kernel", "state = \"as found\" in [shell]"),
     QT_TRANSLATE_NOOP("kernel", "\"name\" of a state is empty"),

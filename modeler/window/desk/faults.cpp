@@ -1,7 +1,7 @@
 #include "modeler/window/desk/faults.h"
 
 #include "modeler/window/desk/finding_words.h"
-#include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/problem_words.h"
 
 #include <QCoreApplication>
 #include <charconv>
@@ -19,9 +19,7 @@ QString line_words(int line) {
 }
 
 Reason reason_of(const Problem &problem) {
-    QString words = kernel_words(problem.message);
-    if (!problem.expected.empty()) words += Words::tr("; expected %1").arg(kernel_words(problem.expected));
-    return {{}, words, problem.place.line, problem.place.column};
+    return {{}, problem_text(problem), problem.place.line, problem.place.column};
 }
 
 Reason reason_of(const Finding &finding, const State &state) {

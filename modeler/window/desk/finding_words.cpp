@@ -14,6 +14,10 @@ Language language() {
     return name == QStringLiteral("French") ? Language::french : Language::english;
 }
 
+QString in_words(const Said &said, UnitSystem units) {
+    return QString::fromStdString(words_of(said, {language(), units}));
+}
+
 QString place_text(const Finding &finding, UnitSystem units) {
     return QString::fromStdString(words_of(finding.about, {language(), units}));
 }

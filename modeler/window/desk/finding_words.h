@@ -1,4 +1,4 @@
-// Findings in the language of the window.
+// What is said as a value, findings above all, in the language of the window.
 #pragma once
 
 #include "exporters/words/speech.h"
@@ -10,6 +10,8 @@ namespace roundlay::window {
 
 /// The language that the window speaks, as its translation says of itself.
 Language language();
+
+QString in_words(const Said &said, UnitSystem units = UnitSystem::metric);
 
 /// "wall C, round 7".
 QString place_text(const Finding &finding, UnitSystem units);

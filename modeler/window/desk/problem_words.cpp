@@ -1,6 +1,7 @@
 #include "modeler/window/desk/problem_words.h"
 
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 
 #include <algorithm>
@@ -13,7 +14,7 @@ const Problem *first_error_of(const Problems &problems) {
 }
 
 QString problem_text(const Problem &problem) {
-    QString words = kernel_words(problem.message);
+    QString words = problem.said ? in_words(*problem.said, problem.units) : kernel_words(problem.message);
     if (!problem.expected.empty()) words += Desk::tr("; expected %1").arg(kernel_words(problem.expected));
     return words;
 }

@@ -1,5 +1,6 @@
 #include "modeler/window/frame/export_dialog.h"
 
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
@@ -82,8 +83,8 @@ QLayout *ExportDialog::buttons() {
 
 void ExportDialog::make_choices() {
     for (const Exporter &exporter : all_exporters()) {
-        auto *choice = new QCheckBox(kernel_words(text(exporter.name)) + QStringLiteral(": ") +
-                                     kernel_words(text(exporter.makes)));
+        auto *choice =
+            new QCheckBox(in_words(exporter.called) + QStringLiteral(": ") + in_words(exporter.makes));
         choice->setChecked(exporter.usual(job_));
         choices_.push_back(choice);
         connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);

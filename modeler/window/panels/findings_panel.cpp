@@ -3,7 +3,7 @@
 #include "kernel/layout/pieces/finding_pieces.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/finding_words.h"
-#include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/problem_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
@@ -126,11 +126,9 @@ void FindingsPanel::add(const Line &line) {
 std::vector<FindingsPanel::Line> FindingsPanel::lines() const {
     const State &state = *desk_.state();
     std::vector<Line> all;
-    for (const Problem &p : state.read.problems) {
-        QString words = kernel_words(p.message);
-        if (!p.expected.empty()) words += tr("; expected %1").arg(kernel_words(p.expected));
-        all.push_back({p.weight, words, tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1});
-    }
+    for (const Problem &p : state.read.problems)
+        all.push_back(
+            {p.weight, problem_text(p), tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1});
     for (const Weight weight : {Weight::error, Weight::warning, Weight::note})
         for (std::size_t i = 0; i < state.job.findings.size(); ++i) {
             const Finding &f = state.job.findings[i];

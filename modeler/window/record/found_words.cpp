@@ -1,5 +1,8 @@
 #include "modeler/window/record/found_words.h"
 
+#include "kernel/record/found_words.h"
+#include "modeler/window/desk/finding_words.h"
+
 #include <QCoreApplication>
 
 namespace roundlay::window {
@@ -25,17 +28,7 @@ QString certainty_word(Certainty certainty) {
 }
 
 QString face_word(FoundFace face) {
-    switch (face) {
-    case FoundFace::inside:
-        return Words::tr("inside");
-    case FoundFace::top:
-        return Words::tr("top");
-    case FoundFace::under:
-        return Words::tr("under");
-    case FoundFace::outside:
-        break;
-    }
-    return Words::tr("outside");
+    return in_words(said_of(face));
 }
 
 QString faces_words(const std::vector<FoundFace> &faces) {
@@ -46,19 +39,7 @@ QString faces_words(const std::vector<FoundFace> &faces) {
 }
 
 QString soundness_word(Soundness what) {
-    switch (what) {
-    case Soundness::checked:
-        return Words::tr("checked");
-    case Soundness::soft:
-        return Words::tr("soft");
-    case Soundness::rotten:
-        return Words::tr("rotten");
-    case Soundness::missing:
-        return Words::tr("missing");
-    case Soundness::sound:
-        break;
-    }
-    return Words::tr("sound");
+    return in_words(said_of(what));
 }
 
 QString peg_state_word(PegState state) {
@@ -76,21 +57,7 @@ QString peg_state_word(PegState state) {
 }
 
 QString decision_word(Decision what) {
-    switch (what) {
-    case Decision::mend:
-        return Words::tr("mend");
-    case Decision::replace:
-        return Words::tr("replace");
-    case Decision::turn:
-        return Words::tr("turn end for end");
-    case Decision::use_elsewhere:
-        return Words::tr("use elsewhere");
-    case Decision::leave_out:
-        return Words::tr("leave out");
-    case Decision::keep:
-        break;
-    }
-    return Words::tr("keep");
+    return in_words(said_of(what));
 }
 
 QString place_words(const FoundPlace &place) {

@@ -390,10 +390,6 @@
         <translation>Ligne %1</translation>
     </message>
     <message>
-        <source>; expected %1</source>
-        <translation> ; attendu : %1</translation>
-    </message>
-    <message>
         <source>%1 (and %2 more)</source>
         <translation>%1 (et %2 autres)</translation>
     </message>
@@ -423,10 +419,6 @@
     <message>
         <source>Findings</source>
         <translation>Constats</translation>
-    </message>
-    <message>
-        <source>; expected %1</source>
-        <translation> ; attendu : %1</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -675,42 +667,6 @@
         <translation>mesuré</translation>
     </message>
     <message>
-        <source>inside</source>
-        <translation>intérieur</translation>
-    </message>
-    <message>
-        <source>top</source>
-        <translation>dessus</translation>
-    </message>
-    <message>
-        <source>under</source>
-        <translation>dessous</translation>
-    </message>
-    <message>
-        <source>outside</source>
-        <translation>extérieur</translation>
-    </message>
-    <message>
-        <source>checked</source>
-        <translation>fendu</translation>
-    </message>
-    <message>
-        <source>soft</source>
-        <translation>mou</translation>
-    </message>
-    <message>
-        <source>rotten</source>
-        <translation>pourri</translation>
-    </message>
-    <message>
-        <source>missing</source>
-        <translation>manquant</translation>
-    </message>
-    <message>
-        <source>sound</source>
-        <translation>sain</translation>
-    </message>
-    <message>
         <source>missing</source>
         <comment>a peg</comment>
         <translation>manquante</translation>
@@ -729,30 +685,6 @@
         <source>found</source>
         <comment>a peg</comment>
         <translation>en place</translation>
-    </message>
-    <message>
-        <source>mend</source>
-        <translation>réparer</translation>
-    </message>
-    <message>
-        <source>replace</source>
-        <translation>remplacer</translation>
-    </message>
-    <message>
-        <source>turn end for end</source>
-        <translation>retourner bout pour bout</translation>
-    </message>
-    <message>
-        <source>use elsewhere</source>
-        <translation>réemployer ailleurs</translation>
-    </message>
-    <message>
-        <source>leave out</source>
-        <translation>laisser</translation>
-    </message>
-    <message>
-        <source>keep</source>
-        <translation>garder</translation>
     </message>
     <message>
         <source>nobody knows where it lay</source>
@@ -3631,10 +3563,6 @@
         <translation>un mot de la boussole comme &quot;east&quot; ou &quot;north-west&quot;, ou &quot;30 deg north of east&quot;</translation>
     </message>
     <message>
-        <source>square lap</source>
-        <translation>mi-bois droit</translation>
-    </message>
-    <message>
         <source>the file is larger than 4 MB (4,000,000 bytes)</source>
         <translation>le fichier dépasse 4 Mo (4 000 000 octets)</translation>
     </message>
@@ -3845,114 +3773,6 @@
     <message>
         <source>the length as it was noted: note = &quot;3.10.1&quot;</source>
         <translation>la longueur comme elle a été notée : note = &quot;3.10.1&quot;</translation>
-    </message>
-    <message>
-        <source>%1 between shoulders is more than the %2 over all: measure one of them again</source>
-        <translation>%1 entre épaulements dépasse les %2 hors tout : mesurez de nouveau l’un des deux</translation>
-    </message>
-    <message>
-        <source>%1 has a third field and its sheet no denominator: state whether the sheet counts quarters, eighths or sixteenths of an inch</source>
-        <translation>%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, en huitièmes ou en seizièmes de pouce</translation>
-    </message>
-    <message>
-        <source>%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means</source>
-        <translation>%1 a deux nombres et peut être des pieds.pouces ou des pieds décimaux : indiquez ce que la feuille entend</translation>
-    </message>
-    <message>
-        <source>%1 is %2, where others like it are about %3: was it noted in another unit?</source>
-        <translation>%1 fait %2, alors que d’autres du même genre font environ %3 : a-t-il été noté dans une autre unité ?</translation>
-    </message>
-    <message>
-        <source>%1 is not from 0 to %2: look at the sheet again</source>
-        <translation>%1 n’est pas de 0 à %2 : revoyez la feuille</translation>
-    </message>
-    <message>
-        <source>%1 is not over 0 and up to %2: look at the sheet again</source>
-        <translation>%1 n’est pas au-dessus de 0 et jusqu’à %2 : revoyez la feuille</translation>
-    </message>
-    <message>
-        <source>%1 is not read as a length from its character %2 on: write feet.inches.parts such as 3.10.1, or a number with its unit such as 8 1/2 in or 215 mm</source>
-        <translation>%1 ne se lit pas comme une longueur à partir de son caractère %2 : écrivez pieds.pouces.parties comme 3.10.1, ou un nombre avec son unité comme 8 1/2 in ou 215 mm</translation>
-    </message>
-    <message>
-        <source>%1 is over %2 up or down: look at the sheet again</source>
-        <translation>%1 dépasse %2 vers le haut ou le bas : revoyez la feuille</translation>
-    </message>
-    <message>
-        <source>%1 is stated twice: give each its own name</source>
-        <translation>%1 est indiqué deux fois : donnez à chacun son propre nom</translation>
-    </message>
-    <message>
-        <source>%1 lies past the end of the log, which is %2 long: measure one of them again</source>
-        <translation>%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux</translation>
-    </message>
-    <message>
-        <source>a log has no tag: give it one of its own, which it keeps for ever</source>
-        <translation>une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours</translation>
-    </message>
-    <message>
-        <source>a moisture says little without its season and the depth of its probe: state both</source>
-        <translation>une humidité dit peu sans sa saison et la profondeur de sa sonde : indiquez les deux</translation>
-    </message>
-    <message>
-        <source>a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16</source>
-        <translation>une feuille compte en quarts, huitièmes ou seizièmes de pouce : indiquez 4, 8 ou 16</translation>
-    </message>
-    <message>
-        <source>both ends of the log are in corner %1: ends are told apart by their corner</source>
-        <translation>les deux bouts de la pièce sont dans l’angle %1 : les bouts se distinguent par leur angle</translation>
-    </message>
-    <message>
-        <source>log %1 lies where log %2 lies, in wall %3, round %4: say which piece each is, or which replaces or is scarfed to which</source>
-        <translation>la pièce %1 se trouve où se trouve la pièce %2, mur %3, rang %4 : dites quel morceau est chacune, ou laquelle remplace l’autre ou lui est entée</translation>
-    </message>
-    <message>
-        <source>log %1 names itself: name the other log</source>
-        <translation>la pièce %1 se nomme elle-même : nommez l’autre pièce</translation>
-    </message>
-    <message>
-        <source>log %1 replaces itself by way of others: one of them came first</source>
-        <translation>la pièce %1 se remplace elle-même à travers d’autres : l’une d’elles était la première</translation>
-    </message>
-    <message>
-        <source>no end of the log lies in corner %1: name an end&apos;s corner</source>
-        <translation>aucun bout de la pièce ne se trouve dans l’angle %1 : nommez l’angle d’un bout</translation>
-    </message>
-    <message>
-        <source>no level plane of the record is called %1: state it with its offset</source>
-        <translation>aucun plan de niveau du relevé ne s’appelle %1 : indiquez-le avec son décalage</translation>
-    </message>
-    <message>
-        <source>no log of the record has the tag %1: record it, even where it is missing, or mend the tag</source>
-        <translation>aucune pièce du relevé n’a le repère %1 : relevez-la, même si elle manque, ou corrigez le repère</translation>
-    </message>
-    <message>
-        <source>no other log says that it was cut from %1, and none is called so: look whether the name is the same in its other pieces</source>
-        <translation>aucune autre pièce ne dit venir de %1, et aucune ne s’appelle ainsi : voyez si le nom est le même dans ses autres morceaux</translation>
-    </message>
-    <message>
-        <source>no sheet of the record is called %1: state it with its denominator</source>
-        <translation>aucune feuille du relevé ne s’appelle %1 : indiquez-la avec son dénominateur</translation>
-    </message>
-    <message>
-        <source>the comma of %1 can part thousands or decimals: write the number without it, or with a point</source>
-        <translation>la virgule de %1 peut séparer des milliers ou des décimales : écrivez le nombre sans elle, ou avec un point</translation>
-    </message>
-    <message>
-        <source>the second field of %1 is inches and not under 12: look at the sheet again, and write feet, inches and parts</source>
-        <translation>le deuxième nombre de %1 est en pouces et n’est pas sous 12 : revoyez la feuille, et écrivez pieds, pouces et parties</translation>
-    </message>
-    <message>
-        <source>the third field of %1 is not under %2, which is the denominator of its sheet: look at the sheet again, or state another denominator</source>
-        <translation>le troisième nombre de %1 n’est pas sous %2, le dénominateur de sa feuille : revoyez la feuille, ou indiquez un autre dénominateur</translation>
-    </message>
-    <message>
-        <source>the zone ends at %1, before its beginning at %2: put the two in order</source>
-        <translation>la zone finit à %1, avant son début à %2 : mettez les deux en ordre</translation>
-    </message>
-    <message>
-        <source>two logs have the tag %1: give each its own, which it keeps for ever</source>
-        <translation>deux pièces ont le repère %1 : donnez à chacune le sien, qu’elle garde pour toujours</translation>
     </message>
     <message>
         <source>what its wood is like: what = &quot;rotten&quot;</source>
@@ -4175,16 +3995,8 @@
         <translation>&quot;name&quot; (%1) ne peut être &quot;%2&quot;</translation>
     </message>
     <message>
-        <source>wall</source>
-        <translation>mur</translation>
-    </message>
-    <message>
         <source>partition</source>
         <translation>cloison</translation>
-    </message>
-    <message>
-        <source>floor</source>
-        <translation>plancher</translation>
     </message>
     <message>
         <source>1 to 8 letters and digits, such as &quot;A&quot;</source>
@@ -4453,38 +4265,6 @@
     <message>
         <source>no templates were made: this shell has no tails, notches or pockets cut to a line; round logs are scribed in place</source>
         <translation>aucun gabarit : cette structure n’a ni queue, ni entaille, ni mortaise taillée au trait ; les rondins sont tracés en place</translation>
-    </message>
-    <message>
-        <source>east</source>
-        <translation>est</translation>
-    </message>
-    <message>
-        <source>north-east</source>
-        <translation>nord-est</translation>
-    </message>
-    <message>
-        <source>north</source>
-        <translation>nord</translation>
-    </message>
-    <message>
-        <source>north-west</source>
-        <translation>nord-ouest</translation>
-    </message>
-    <message>
-        <source>west</source>
-        <translation>ouest</translation>
-    </message>
-    <message>
-        <source>south-west</source>
-        <translation>sud-ouest</translation>
-    </message>
-    <message>
-        <source>south</source>
-        <translation>sud</translation>
-    </message>
-    <message>
-        <source>south-east</source>
-        <translation>sud-est</translation>
     </message>
     <message>
         <source>the length is empty</source>
@@ -4915,42 +4695,6 @@
         <translation>arrêté ; rien n’a été écrit</translation>
     </message>
     <message>
-        <source>picture</source>
-        <translation>image</translation>
-    </message>
-    <message>
-        <source>list</source>
-        <translation>listes</translation>
-    </message>
-    <message>
-        <source>sheets</source>
-        <translation>fiches</translation>
-    </message>
-    <message>
-        <source>drawings</source>
-        <translation>dessins</translation>
-    </message>
-    <message>
-        <source>templates</source>
-        <translation>gabarits</translation>
-    </message>
-    <message>
-        <source>tags</source>
-        <translation>repères</translation>
-    </message>
-    <message>
-        <source>book</source>
-        <translation>livre</translation>
-    </message>
-    <message>
-        <source>step</source>
-        <translation>STEP</translation>
-    </message>
-    <message>
-        <source>mesh</source>
-        <translation>maillage</translation>
-    </message>
-    <message>
         <source>cut sheets</source>
         <translation>fiches de taille</translation>
     </message>
@@ -4959,60 +4703,8 @@
         <translation>listes de débit</translation>
     </message>
     <message>
-        <source>picture.png, the shell as it will stand</source>
-        <translation>picture.png, la coque telle qu’elle sera debout</translation>
-    </message>
-    <message>
-        <source>cut list, list by tag, pegs, lengths to order and totals as CSV</source>
-        <translation>liste de débit, liste par repère, chevilles, longueurs à commander et totaux en CSV</translation>
-    </message>
-    <message>
-        <source>cut-sheets.pdf, one cut sheet for each distinct piece</source>
-        <translation>cut-sheets.pdf, une fiche de taille par pièce différente</translation>
-    </message>
-    <message>
-        <source>drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size</source>
-        <translation>drawings.pdf, fondation, murs, coupes et rangs, et story-poles.pdf en vraie grandeur</translation>
-    </message>
-    <message>
-        <source>templates.pdf, every tail and notch at full size, and the same as DXF for a machine</source>
-        <translation>templates.pdf, chaque queue et entaille en vraie grandeur, et de même en DXF pour une machine</translation>
-    </message>
-    <message>
-        <source>tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be ticked off</source>
-        <translation>tags.pdf, un repère à code QR par pièce, packing-list.pdf, et raising.pdf à cocher</translation>
-    </message>
-    <message>
-        <source>forms</source>
-        <translation>fiches de relevé</translation>
-    </message>
-    <message>
         <source>field forms</source>
         <translation>fiches de relevé</translation>
-    </message>
-    <message>
-        <source>forms.pdf, to be filled in at a house that stands: every wall and corner, log by log</source>
-        <translation>forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce</translation>
-    </message>
-    <message>
-        <source>report</source>
-        <translation>rapport</translation>
-    </message>
-    <message>
-        <source>report.pdf on the house as it was found, for its owner and whoever looks after its heritage, with its tables as CSV and report.xlsx</source>
-        <translation>report.pdf sur la maison telle que trouvée, pour son propriétaire et qui veille à son patrimoine, avec ses tableaux en CSV et report.xlsx</translation>
-    </message>
-    <message>
-        <source>book.pdf, cover, index, legend and all sheets in one</source>
-        <translation>book.pdf, couverture, table, légende et toutes les fiches en un</translation>
-    </message>
-    <message>
-        <source>shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece</source>
-        <translation>shell.step, toute la coque en solides, et pieces/TAG.step par pièce différente</translation>
-    </message>
-    <message>
-        <source>shell.glb, the shell for phones, browsers and slides</source>
-        <translation>shell.glb, la coque pour téléphones, navigateurs et diapositives</translation>
     </message>
     <message>
         <source>the file would be larger than is allowed here; choose another disk or raise the limit</source>
@@ -5141,22 +4833,6 @@
     <message>
         <source>the shell has %1 rounds, and log &quot;%2&quot; is noted in round %3: look at the sheet again, or mend the shell&apos;s rounds</source>
         <translation>la coque a %1 rangs, et la pièce « %2 » est notée au rang %3 : revoyez la feuille, ou corrigez les rangs de la coque</translation>
-    </message>
-    <message>
-        <source>%1 numbers have a third field and their sheet no denominator, %2 the first of them: state whether the sheet counts quarters, eighths or sixteenths of an inch</source>
-        <translation>%1 nombres ont un troisième nombre et leur feuille pas de dénominateur, %2 le premier d’entre eux : indiquez si la feuille compte en quarts, en huitièmes ou en seizièmes de pouce</translation>
-    </message>
-    <message>
-        <source>%1 numbers have no unit and their sheet none for its numbers, %2 the first of them: state numbers_in of the record or the sheet, or write them as 8 1/2 in or 215 mm</source>
-        <translation>%1 nombres n’ont pas d’unité et leur feuille n’en a pas pour ses nombres, %2 le premier d’entre eux : indiquez numbers_in du relevé ou de la feuille, ou écrivez-les comme 8 1/2 in ou 215 mm</translation>
-    </message>
-    <message>
-        <source>%1 numbers have two fields and can be feet.inches or decimal feet, %2 the first of them: state which of them the sheet means</source>
-        <translation>%1 nombres ont deux champs et peuvent être des pieds.pouces ou des pieds décimaux, %2 le premier d’entre eux : indiquez ce que la feuille entend</translation>
-    </message>
-    <message>
-        <source>%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, or state numbers_in of the sheet or the record</source>
-        <translation>%1 n’a pas d’unité et sa feuille n’en a pas pour ses nombres : écrivez-le comme 8 1/2 in ou 215 mm, ou indiquez numbers_in de la feuille ou du relevé</translation>
     </message>
     <message>
         <source>log %1 in wall &quot;%2&quot;</source>

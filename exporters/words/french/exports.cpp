@@ -1,0 +1,50 @@
+// Of what an export makes, as it is offered.
+#include "exporters/words/french/french.h"
+
+namespace roundlay {
+
+namespace {
+
+constexpr Entry entries[] = {
+    {"STEP", "STEP"},
+    {"book", "livre"},
+    {"book.pdf, cover, index, legend and all sheets in one",
+     "book.pdf, couverture, table, légende et toutes les fiches en un"},
+    {"cut list, list by tag, pegs, lengths to order and totals as CSV",
+     "liste de débit, liste par repère, chevilles, longueurs à commander et totaux en CSV"},
+    {"cut-sheets.pdf, one cut sheet for each distinct piece",
+     "cut-sheets.pdf, une fiche de taille par pièce différente"},
+    {"drawings", "dessins"},
+    {"drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size",
+     "drawings.pdf, fondation, murs, coupes et rangs, et story-poles.pdf en vraie grandeur"},
+    {"forms", "fiches de relevé"},
+    {"forms.pdf, to be filled in at a house that stands: every wall and corner, log by log",
+     "forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce"},
+    {"mesh", "maillage"},
+    {"picture", "image"},
+    {"picture.png, the shell as it will stand", "picture.png, la coque telle qu’elle sera debout"},
+    {"report", "rapport"},
+    {"report.pdf on the house as it was found, for its owner and whoever looks after its heritage, with its "
+     "tables as CSV and report.xlsx",
+     "report.pdf sur la maison telle que trouvée, pour son propriétaire et qui veille à son patrimoine, avec "
+     "ses tableaux en CSV et report.xlsx"},
+    {"sheets", "fiches"},
+    {"shell.glb, the shell for phones, browsers and slides",
+     "shell.glb, la coque pour téléphones, navigateurs et diapositives"},
+    {"shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
+     "shell.step, toute la coque en solides, et pieces/TAG.step par pièce différente"},
+    {"tags", "repères"},
+    {"tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be ticked off",
+     "tags.pdf, un repère à code QR par pièce, packing-list.pdf, et raising.pdf à cocher"},
+    {"templates", "gabarits"},
+    {"templates.pdf, every tail and notch at full size, and the same as DXF for a machine",
+     "templates.pdf, chaque queue et entaille en vraie grandeur, et de même en DXF pour une machine"},
+};
+
+} // namespace
+
+std::span<const Entry> french_of_exports() {
+    return entries;
+}
+
+} // namespace roundlay
