@@ -2,6 +2,7 @@
 
 #include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
+#include "exporters/lists/progress_words.h"
 
 #include <algorithm>
 
@@ -47,12 +48,15 @@ std::vector<Column> down_columns(const CutList &list) {
                                 {"free_after_mm", ""}};
     append(columns, piece_weight_columns(list));
     append(columns, {{"held_by_pegs_alone", voice.say("then held by pegs alone")}});
+    append(columns, turn_columns(list, Deed::down));
+    append(columns, {{"down", ""}});
     append(columns, found_columns(list));
     append(columns, {{"weight_note", ""}});
     return columns;
 }
 
-Row down_row(const CutList &list, const Layout &layout, const DownStep &step, std::size_t number_of_step) {
+Row down_row(const CutList &list, const Layout &layout, const Site &site, const DownStep &step,
+             std::size_t number_of_step) {
     const PieceRow &piece = row_of(list, layout, step.piece);
     Row row = {number(static_cast<double>(number_of_step), 0),
                piece.tag,
@@ -64,6 +68,8 @@ Row down_row(const CutList &list, const Layout &layout, const DownStep &step, st
                number(step.rise, mm_decimals)};
     add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
     append(row, {tags(layout, step.loose)});
+    append(row, turn_cells(list, layout, site, Deed::down, step.piece));
+    append(row, {tick_words(site.ticked.tick(step.piece, Deed::down), list.voice)});
     append(row, found_cells(piece));
     append(row, {list.weight_note});
     return row;
@@ -79,19 +85,22 @@ std::vector<Column> raising_columns(const CutList &list) {
                                 {"pegs_to_drive", voice.say("pegs")},
                                 {"pegs", ""}};
     append(columns, piece_weight_columns(list));
-    append(columns, {{"up", ""}, {"pegged", ""}});
+    append(columns, turn_columns(list, Deed::up));
+    append(columns, {{"cut", ""}, {"checked", ""}, {"up", ""}, {"pegged", voice.say("pegged")}});
     append(columns, found_columns(list));
     append(columns, {{"weight_note", ""}});
     return columns;
 }
 
-Row raising_row(const CutList &list, const Layout &layout, const UpStep &step) {
+Row raising_row(const CutList &list, const Layout &layout, const Site &site, const UpStep &step) {
     const PieceRow &piece = row_of(list, layout, step.piece);
     Row row = {number(piece.raise, 0),      piece.tag,   piece.wall,
                number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
                peg_names(layout, step.pegs)};
     add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
-    append(row, {std::string(), std::string()}); // two to be ticked
+    append(row, turn_cells(list, layout, site, Deed::up, step.piece));
+    for (const Deed deed : {Deed::cut, Deed::checked, Deed::up, Deed::pegged})
+        append(row, {tick_words(site.ticked.tick(step.piece, deed), list.voice)});
     append(row, found_cells(piece));
     append(row, {list.weight_note});
     return row;
@@ -99,17 +108,18 @@ Row raising_row(const CutList &list, const Layout &layout, const UpStep &step) {
 
 } // namespace
 
-Table down_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps) {
+Table down_table(const CutList &list, const Layout &layout, const Site &site,
+                 const std::vector<DownStep> &steps) {
     Table table{down_columns(list), {}};
     for (const DownStep &step : steps)
-        table.rows.push_back(down_row(list, layout, step, table.rows.size() + 1));
+        table.rows.push_back(down_row(list, layout, site, step, table.rows.size() + 1));
     return table;
 }
 
-Table raising_table(const CutList &list, const Layout &layout) {
+Table raising_table(const CutList &list, const Layout &layout, const Site &site) {
     Table table{raising_columns(list), {}};
     for (const UpStep &step : raising(layout))
-        table.rows.push_back(raising_row(list, layout, step));
+        table.rows.push_back(raising_row(list, layout, site, step));
     return table;
 }
 

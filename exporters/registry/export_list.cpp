@@ -42,10 +42,12 @@ std::optional<ExportFailure> add_cut_lists(const ExportJob &job, const CutList &
 std::optional<ExportFailure> add_orders_of_work(const ExportJob &job, const CutList &list,
                                                 OutputFolder &folder) {
     const auto steps = taking_down(job.layout, job.bodies);
-    if (auto failure = add_file(folder, "taking-down.csv", csv(down_table(list, job.layout, steps), job),
-                                "taking down: what is free to rise, one after the other; geometry alone"))
+    const Site site = site_of(*job.record, job.shell, job.layout, job.bodies);
+    if (auto failure =
+            add_file(folder, "taking-down.csv", csv(down_table(list, job.layout, site, steps), job),
+                     "taking down: what is free to rise, one after the other; geometry alone"))
         return failure;
-    if (auto failure = add_file(folder, "raising.csv", csv(raising_table(list, job.layout), job),
+    if (auto failure = add_file(folder, "raising.csv", csv(raising_table(list, job.layout, site), job),
                                 "raising: one piece after the other, to be ticked off; geometry alone"))
         return failure;
     return {};

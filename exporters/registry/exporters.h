@@ -22,7 +22,9 @@ std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &fol
 /// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
 /// a report has nothing to tell.
 inline bool has_record(const ExportJob &job) {
-    return *job.record != Record{};
+    Record found = *job.record;
+    found.done.clear(); // what is ticked off is no record of a house that was found
+    return found != Record{};
 }
 
 /// In the order in which they run: quick and often looked at first.

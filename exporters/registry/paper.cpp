@@ -48,6 +48,7 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     options.fields.language = job.options.language;
     options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout, job.options.language);
     options.found = found_notes(job);
+    options.ticked = ticked_of(*job.record, job.layout, job.shell.state);
     options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
         const Lifted l = lifted(job.shell, piece, body.volume);
         if (!l.piece.known) return {};

@@ -24,5 +24,6 @@ Section mend_section();
 Section wood_section();
 Section record_section();
 Section found_section();
+Section done_section();
 
 } // namespace roundlay::format

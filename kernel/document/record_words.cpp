@@ -73,4 +73,13 @@ template <> std::span<const Word<Decision>> words() {
     return all;
 }
 
+template <> std::span<const Word<Deed>> words() {
+    static constexpr Word<Deed> all[] = {{"down", Deed::down},
+                                         {"cut", Deed::cut},
+                                         {"checked", Deed::checked},
+                                         {"up", Deed::up},
+                                         {"pegged", Deed::pegged}};
+    return all;
+}
+
 } // namespace roundlay

@@ -39,6 +39,7 @@ template <> std::span<const Word<Soundness>> words();
 template <> std::span<const Word<PegState>> words();
 template <> std::span<const Word<Season>> words();
 template <> std::span<const Word<Decision>> words();
+template <> std::span<const Word<Deed>> words();
 
 template <typename T> const char *word(T value) {
     for (const Word<T> &each : words<T>())

@@ -7,4 +7,7 @@ namespace roundlay {
 
 void tell_wrong_names(const Record &record, std::vector<RecordProblem> &problems);
 
+/// The same piece for the same deed: the first tick counts.
+void tell_ticked_twice(const Record &record, std::vector<RecordProblem> &problems);
+
 } // namespace roundlay

@@ -73,6 +73,7 @@ class OneLog {
 std::vector<RecordProblem> contradictions(const Record &record) {
     std::vector<RecordProblem> problems;
     tell_wrong_names(record, problems);
+    tell_ticked_twice(record, problems);
     for (std::size_t i = 0; i < record.logs.size(); ++i)
         OneLog(record.logs[i], log_path(i), problems).check();
     tell_strange_numbers(record, problems);

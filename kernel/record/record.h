@@ -3,6 +3,7 @@
 // A plain value that stands beside the shell: a house can be recorded before anybody knows how to model it.
 #pragma once
 
+#include "kernel/record/done.h"
 #include "kernel/record/field_note.h"
 #include "kernel/record/found_log.h"
 #include "kernel/record/running.h"
@@ -64,6 +65,7 @@ struct Record {
     std::vector<RecordedCorner> corners;
     std::vector<Diagonal> diagonals;
     std::vector<FoundLog> logs;
+    std::vector<Done> done; ///< one after the other
     bool operator==(const Record &) const = default;
 };
 

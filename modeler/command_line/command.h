@@ -33,6 +33,7 @@ CommandRun declare_export(CLI::App &app);
 CommandRun declare_picture(CLI::App &app);
 CommandRun declare_level(CLI::App &app);
 CommandRun declare_record(CLI::App &app);
+CommandRun declare_tick(CLI::App &app);
 CommandRun declare_survey(CLI::App &app);
 CommandRun declare_format(CLI::App &app);
 

@@ -3,6 +3,7 @@
 #include "exporters/lists/fabric_table.h"
 #include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
+#include "exporters/lists/progress_words.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
@@ -39,6 +40,7 @@ struct Listed {
     Language language = Language::english;
 
     Voice voice() const { return Voice({language, shell.units}); }
+    Site site() const { return site_of(record, shell, layout, bodies); }
 };
 
 FabricFigures figures_of(const Listed &l, std::optional<std::size_t> decisions = {}) {
@@ -72,8 +74,8 @@ constexpr NamedTable tables[] = {
     {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout, l.language); }},
     {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout, l.language); }},
     {"taking-down",
-     [](const Listed &l) { return down_table(l.list, l.layout, taking_down(l.layout, l.bodies)); }},
-    {"raising", [](const Listed &l) { return raising_table(l.list, l.layout); }},
+     [](const Listed &l) { return down_table(l.list, l.layout, l.site(), taking_down(l.layout, l.bodies)); }},
+    {"raising", [](const Listed &l) { return raising_table(l.list, l.layout, l.site()); }},
     {"decisions", [](const Listed &l) { return decision_table(l.record, l.found, l.voice()); }},
     {"fabric", fabric_of},
     {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
@@ -181,6 +183,11 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
     std::string text = to_text(without_paragraphs(table, what), listed.voice().language());
     if (weights) text += weight_words(listed.list);
     if (const std::string note = note_on(listed, what); !note.empty()) text += "\n" + wrapped(note);
+    if (is_order_of_work(what))
+        for (const std::string &paragraph :
+             progress_words(listed.list, listed.shell, listed.layout, listed.bodies, listed.site(),
+                            what == "raising" ? Deed::up : Deed::down))
+            text += "\n" + wrapped(paragraph);
     if (what == "openings") text += settling_words(listed);
     if (what == "fabric")
         for (const std::string &paragraph : fabric_words(figures_of(listed), listed.voice()))

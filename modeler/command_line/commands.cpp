@@ -6,7 +6,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Command, 10> table = {{
+constexpr std::array<Command, 11> table = {{
     {"new", "Write a document for a new shell",
      "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
      "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
@@ -52,6 +52,12 @@ constexpr std::array<Command, 10> table = {{
      "                                                    rows to fill in for every log of the plan\n"
      "  roundlay survey house.roundlay --rows filled.xlsx --to recorded.roundlay\n",
      declare_survey},
+    {"tick", "Note what is done of each piece: taken down, cut, checked, up, pegged",
+     "  roundlay tick house.roundlay up A-01-1 B-01-1 --on \"2 May\" --to house.roundlay --force\n"
+     "  roundlay tick house.roundlay pegged A-02 --by Saturday --to house.roundlay --force\n"
+     "                                                    all pieces of round 2 of wall A\n"
+     "  roundlay tick house.roundlay up A-01-1 --take-back --to house.roundlay --force\n",
+     declare_tick},
     {"format", "Tell what may stand in a document: its tables and their keys",
      "  roundlay format                                   the tables\n"
      "  roundlay format opening                           the keys of one, and what they are when left out\n"

@@ -1,4 +1,4 @@
-// Decisions about found logs, held against the shell that is shown.
+// Decisions about found logs, and what is ticked as done, held against the shell that is shown.
 #pragma once
 
 #include "modeler/command_line/load.h"
@@ -9,5 +9,8 @@ namespace roundlay {
 /// own shell, where there are other states, is the house as it was found, which says nothing of where logs
 /// are to go: nothing is added then.
 void add_decision_problems(Input &input, const ExportJob &job);
+
+/// Adds ticks that cannot be, or that name no piece of this shell, in the same way.
+void add_tick_problems(Input &input, const ExportJob &job);
 
 } // namespace roundlay

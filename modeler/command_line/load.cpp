@@ -142,6 +142,7 @@ namespace {
 void tell_decisions(const Console &console, Input &input, const ExportJob &job) {
     const std::size_t before = input.read.problems.size();
     add_decision_problems(input, job);
+    add_tick_problems(input, job);
     for (std::size_t i = before; !console.quiet && i < input.read.problems.size(); ++i)
         std::fputs((to_text(input.read.problems[i]) + "\n").c_str(), stderr);
 }

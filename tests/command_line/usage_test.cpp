@@ -139,6 +139,8 @@ TEST_CASE("with --json a failure is told on the standard output too, whatever th
                  {{"picture", "hut.roundlay", "--to", "in the way", "--size", "20x20", "--json"}, 4},
                  {{"level", "hut.roundlay", "--pile", "missing.csv", "--json"}, 3},
                  {{"record", "text.roundlay", "--logs", "missing.csv", "--json"}, 3},
+                 {{"tick", "text.roundlay", "up", "A-01-1", "--json"}, 3},
+                 {{"tick", "hut.roundlay", "up", "A-99-1", "--json"}, 2},
                  {{"new", "in the way", "--json"}, 4},
                  {{"new", "-", "--pitch", "60 mm", "--json"}, 1},
                  {{"check", "wrong.roundlay", "--json"}, 1},

@@ -189,6 +189,12 @@ void mend(FoundLog &log, std::size_t index, const std::vector<FoundLog> &all) {
         if (zone.from.is_taken()) zone.from.written = "0 mm";
 }
 
+/// No piece is ticked twice.
+void name_apart(Done &done, std::size_t index) {
+    for (std::size_t i = 0; i < done.pieces.size(); ++i)
+        done.pieces[i] = "P" + std::to_string(index) + "-" + std::to_string(i);
+}
+
 void mend(Record &record) {
     mend(record.notation);
     for (FieldSheet &sheet : record.sheets)
@@ -198,6 +204,8 @@ void mend(Record &record) {
     name_apart(record.corners);
     for (std::size_t i = 0; i < record.logs.size(); ++i)
         mend(record.logs[i], i, record.logs);
+    for (std::size_t i = 0; i < record.done.size(); ++i)
+        name_apart(record.done[i], i);
 }
 
 } // namespace

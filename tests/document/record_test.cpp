@@ -245,3 +245,36 @@ TEST_CASE("Parts of a record come into a text that has only others of them") {
     INFO(text);
     CHECK(Document(text, "x").read().record == after);
 }
+
+TEST_CASE("what is done is read, warned of where it stands twice, and never refused for its tags") {
+    const Document document =
+        surveyed("\n[[done]]\nwhat = \"up\"\npieces = [\"A-01-1\", \"gone\"]\non = \"some "
+                 "day in May\"\n\n[[done]]\nwhat = \"up\"\npieces = [\"gone\"]\n");
+    const ReadResult read = document.read();
+    REQUIRE(read.shell);
+    REQUIRE(read.record.done.size() == 2);
+    CHECK(read.record.done[0] == Done{Deed::up, {"A-01-1", "gone"}, "", "", "some day in May", ""});
+    REQUIRE(read.problems.size() == surveyed().read().problems.size() + 1);
+    CHECK_THAT(read.problems.back().message, ContainsSubstring("is ticked twice for the same thing"));
+    CHECK_FALSE(surveyed("\n[[done]]\npieces = [\"A-01-1\"]\n").read().shell);
+    CHECK_FALSE(surveyed("\n[[done]]\nwhat = \"up\"\n").read().shell);
+    CHECK_FALSE(surveyed("\n[[done]]\nwhat = \"uq\"\npieces = [\"A-01-1\"]\n").read().shell);
+}
+
+TEST_CASE("a tick is stated into the text that a person wrote, and taken out again") {
+    const Document document = surveyed();
+    const Record before = document.read().record;
+    Record after = before;
+    (void)tick(after.done, {Deed::up, {"A-01-1"}, "", "", "2 May", ""});
+    const std::string text = told(restated(document, before, after));
+    CHECK_THAT(text,
+               ContainsSubstring("by hand") &&
+                   ContainsSubstring("[[done]]\nwhat = \"up\"\npieces = [\"A-01-1\"]\non = \"2 May\"\n"));
+    const Document ticked(text, "x.roundlay");
+    Record more = after;
+    (void)tick(more.done, {Deed::up, {"B-01-1"}, "", "", "2 May", ""});
+    const std::string longer = told(restated(ticked, after, more));
+    CHECK(Document(longer, "x.roundlay").read().record.done == more.done);
+    CHECK(Document(told(restated(Document(longer, "x.roundlay"), more, before)), "x").read().record ==
+          before);
+}

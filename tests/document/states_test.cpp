@@ -63,7 +63,8 @@ TEST_CASE(
     for (const format::Section *section : format::all_sections()) {
         const std::string &name = section->table->name;
         INFO(name);
-        const bool of_record = name.starts_with("record") || name.starts_with("found") || name == "state";
+        const bool of_record =
+            name.starts_with("record") || name.starts_with("found") || name == "done" || name == "state";
         if (section->is_list()) CHECK(section->told_by.empty() == of_record);
         for (const format::Item &item : section->table->items)
             if (const auto *key = std::get_if<format::Key>(&item))

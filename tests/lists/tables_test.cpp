@@ -273,13 +273,14 @@ TEST_CASE("lists for taking down and raising tell what was found of each log, an
     log.pegs.resize(3);
     log.pegs[1].state = PegState::broken;
     const auto steps = taking_down(layout, bodies_of(layout));
+    const Site site = site_of(record, shell, layout, bodies_of(layout));
     for (const Language language : {Language::english, Language::french}) {
         CutList list = collect_cut_list(shell, layout, volumes_of(bodies_of(layout)), language);
-        CHECK_THAT(to_text(down_table(list, layout, steps)), !ContainsSubstring("as found"));
+        CHECK_THAT(to_text(down_table(list, layout, site, steps)), !ContainsSubstring("as found"));
         tell_found(list, record, layout);
         const bool english = language == Language::english;
         for (const Table &table :
-             {down_table(list, layout, steps), raising_table(list, layout), piece_table(list)})
+             {down_table(list, layout, site, steps), raising_table(list, layout, site), piece_table(list)})
             for (const auto &row : rows_of(table)) {
                 const bool told = row.at("tag") == "A-03-1";
                 CHECK(row.at("as_found") == (!told     ? ""
@@ -289,7 +290,7 @@ TEST_CASE("lists for taking down and raising tell what was found of each log, an
                                                : english ? "\"2 found, 1 broken\""
                                                          : "\"2 en place, 1 cass\u00e9es\""));
             }
-        CHECK_THAT(to_text(down_table(list, layout, steps)),
+        CHECK_THAT(to_text(down_table(list, layout, site, steps)),
                    ContainsSubstring(english ? "pegs as found" : "chevilles relev\u00e9es") &&
                        ContainsSubstring(english ? "rotten, under" : "pourri, dessous"));
     }

@@ -210,6 +210,27 @@ TEST_CASE("sheets for taking down, loading, raising and cutting, tags and elevat
     }
 }
 
+TEST_CASE("sheets of raising and taking down print what is done as done, and how far they are") {
+    const LaidShell shell = demo("one-room");
+    Record record;
+    record.done = {{Deed::up, {shell.layout.pieces.front().tag}, "", "Saturday crew", "2 May", ""},
+                   {Deed::down, {shell.layout.pieces.back().tag}, "", "", "", ""}};
+    for (const Paper paper : {Paper::a3, Paper::a4, Paper::letter}) {
+        SheetOptions options = full_options(paper);
+        const Draft bare{shell.shell, shell.layout, shell.bodies, options};
+        CHECK_FALSE(words_hold(composed({raising_subject()}, bare), "So far"));
+        options.ticked = ticked_of(record, shell.layout, shell.shell.state);
+        const Draft draft{shell.shell, shell.layout, shell.bodies, options};
+        const auto up = composed({raising_subject()}, draft), down = composed({taking_down_subject()}, draft);
+        CHECK(words_hold(up, "Up: 1 of"));
+        CHECK(words_hold(up, "crew"));
+        CHECK(words_hold(down, "Down: 1 of"));
+        CHECK(words_hold(down, "\u2713"));
+        CHECK(all_clashes(up) == "");
+        CHECK(all_clashes(down) == "");
+    }
+}
+
 TEST_CASE("a packing list of a wood that is not known has no weight, not one of nothing") {
     LaidShell shell = demo("one-room");
     shell.shell.wood.species = "driftwood";

@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/frame/title_block.h"
 #include "kernel/layout/wood/body.h"
+#include "kernel/progress/ticked.h"
 #include "kernel/shell/shell.h"
 
 #include <functional>
@@ -45,6 +46,7 @@ struct SheetOptions {
         weight;                                        ///< empty = no weight is shown
     Indexed<std::vector<std::string>, Model> warnings; ///< each one phrase; empty = none is shown
     Indexed<FoundNote, Piece> found;                   ///< empty = no house was recorded
+    Ticked ticked;                                     ///< empty = nothing is done yet
 
     /// Of that piece; null where nothing is said of it.
     const FoundNote *found_of(Index<Piece> piece) const;

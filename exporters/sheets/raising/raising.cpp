@@ -11,6 +11,8 @@
 namespace roundlay::sheets {
 namespace {
 
+constexpr double box_width = 24; ///< mm: who and when are wrapped
+
 std::optional<WeightNote> weight_of(const Draft &draft, const Piece &piece) {
     if (!draft.options.weight) return std::nullopt;
     return draft.options.weight(piece, draft.bodies[piece.model]);
@@ -51,8 +53,36 @@ std::string loose_tags(const Draft &draft, const DownStep &step) {
     return joined(tags);
 }
 
-/// Read before the rows: what the order is, and what weights rest on.
-Table cautions(const Draft &draft, const Words &words) {
+/// A box to be ticked; of what is done already a tick, with who did it and when.
+std::string box(const Draft &draft, Index<Piece> piece, Deed deed) {
+    const Ticked &ticked = draft.options.ticked;
+    if (ticked.ticks.empty() || !ticked.is(piece, deed)) return "\u2610";
+    const Tick &tick = *ticked.tick(piece, deed);
+    std::string text = "\u2713";
+    for (const std::string &part : {tick.on, tick.by})
+        if (!part.empty()) text += " " + part;
+    return text;
+}
+
+/// How far they have come, and what is still to be lifted; nothing where nothing is done.
+std::string so_far(const Draft &draft, const Words &words, Deed deed) {
+    const Ticked &ticked = draft.options.ticked;
+    if (!ticked.any(deed)) return {};
+    const Left left = what_is_left(draft.shell, draft.layout, draft.bodies, ticked, deed);
+    const std::size_t all = left.done + left.left;
+    const std::string done = deed == Deed::up ? words.say("Up: %1 of %2 pieces.", left.done, all)
+                                              : words.say("Down: %1 of %2 pieces.", left.done, all);
+    if (left.left == 0) return done + " " + words.say("Nothing is left.");
+    if (!draft.options.weight || !left.heaviest)
+        return done + " " + words.say("Left: %1 pieces; what they weigh is not known.", left.left);
+    return done + " " +
+           words.say("Left: %1 pieces, %2; the heaviest lift of them %3, %4.", left.left,
+                     words.weights(left.low_kg, left.high_kg), draft.layout.pieces[*left.heaviest].tag,
+                     words.weights(left.heaviest_low_kg, left.heaviest_high_kg));
+}
+
+/// Read before the rows: how far they are, what the order is, and what weights rest on.
+Table cautions(const Draft &draft, const Words &words, Deed deed) {
     Table table = table_called(words, words.say("Before you begin"));
     table.columns = {flush_left("", 40), flush_left("", 120)};
     table.rows = {
@@ -60,6 +90,8 @@ Table cautions(const Draft &draft, const Words &words) {
          words.say("Geometry alone: what lies free to rise. Whether a wall, a corner or a roof stands "
                    "meanwhile, what is braced, and with what is lifted, is for a licensed "
                    "professional and whoever is on the site.")}};
+    if (const std::string done = so_far(draft, words, deed); !done.empty())
+        table.rows.insert(table.rows.begin(), {words.say("So far"), done});
     const auto said =
         draft.layout.pieces.empty() ? std::nullopt : weight_of(draft, draft.layout.pieces.front());
     if (!said) return table;
@@ -69,10 +101,10 @@ Table cautions(const Draft &draft, const Words &words) {
 }
 
 Titled titled(const Draft &draft, const Words &words, const Table &table, const std::string &title,
-              const std::string &number, const std::string &subtitle, const std::string &name) {
+              const std::string &number, const std::string &subtitle, const std::string &name, Deed deed) {
     const PaperSize size = draft.size();
     std::vector<Page> pages{empty_page(size)};
-    put_on(pages, size, cautions(draft, words));
+    put_on(pages, size, cautions(draft, words, deed));
     put_on(pages, size, table);
     return {std::move(pages),
             {title, subtitle, title, number, said_scale(nullptr, words), false, words.unit_note()},
@@ -88,7 +120,7 @@ Titled taking_down_sheet(const Draft &draft) {
     add_weight_columns(draft, words, table.columns);
     table.columns.push_back(flush_left(words.say("Then held by its pegs alone"), 44));
     add_found_columns(draft.options, words, true, table.columns);
-    table.columns.push_back(flush_left(words.say("Down"), 14));
+    table.columns.push_back(flush_left(words.say("Down"), box_width));
     for (const DownStep &step : taking_down(draft.layout, draft.bodies)) {
         const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece.tag,
@@ -96,11 +128,12 @@ Titled taking_down_sheet(const Draft &draft) {
         add_weights(draft, words, piece, row);
         row.push_back(loose_tags(draft, step));
         add_found_cells(draft.options, step.piece, true, row);
-        row.emplace_back();
+        row.push_back(box(draft, step.piece, Deed::down));
         table.rows.push_back(std::move(row));
     }
     return titled(draft, words, table, words.say("Taking down"), "L-2",
-                  words.say("%1 pieces, the last raised first", draft.layout.pieces.size()), "taking-down");
+                  words.say("%1 pieces, the last raised first", draft.layout.pieces.size()), "taking-down",
+                  Deed::down);
 }
 
 Titled raising_sheet(const Draft &draft) {
@@ -110,19 +143,21 @@ Titled raising_sheet(const Draft &draft) {
                      flush_left(words.say("Laid on"), 50), flush_right(words.say("Pegs"), 12)};
     add_weight_columns(draft, words, table.columns);
     add_found_columns(draft.options, words, true, table.columns);
-    table.columns.push_back(flush_left(words.say("Up"), 14));
-    table.columns.push_back(flush_left(words.say("Pegged"), 16));
+    for (const std::string &heading :
+         {words.say("Joints cut"), words.say("Checked"), words.say("Up"), words.say("Pegged")})
+        table.columns.push_back(flush_left(heading, box_width));
     for (const UpStep &step : raising(draft.layout)) {
         const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
                                      std::to_string(step.pegs.size())};
         add_weights(draft, words, piece, row);
         add_found_cells(draft.options, step.piece, true, row);
-        row.resize(table.columns.size());
+        for (const Deed deed : {Deed::cut, Deed::checked, Deed::up, Deed::pegged})
+            row.push_back(box(draft, step.piece, deed));
         table.rows.push_back(std::move(row));
     }
     return titled(draft, words, table, words.say("Raising"), "L-3",
-                  words.say("%1 pieces, one on the other", draft.layout.pieces.size()), "raising");
+                  words.say("%1 pieces, one on the other", draft.layout.pieces.size()), "raising", Deed::up);
 }
 
 } // namespace

@@ -27,6 +27,7 @@ constexpr Entry entries[] = {
      "du dessus."},
     {"Two of count, height and pitch; the third follows.",
      "Deux de count, height et pitch ; le troisième s’ensuit."},
+    {"What is done already, by the tags of the pieces.", "Ce qui est déjà fait, par les repères des pièces."},
     {"along the joists", "le long des solives"},
     {"along the wall", "le long du mur"},
     {"behind the crossing wall's face", "derrière la face du mur croisé"},

@@ -168,6 +168,8 @@ constexpr Entry entries[] = {
     {"peg sawn", "cheville sciée"},
     {"pegs as found", "chevilles relevées"},
     {"pegs: %1", "chevilles : %1"},
+    {"piece %1 is ticked twice for the same thing, and counts once: take one of the two out",
+     "la pièce %1 est cochée deux fois pour la même chose, et compte une fois : ôtez l’une des deux"},
     {"places from %1", "places depuis %1"},
     {"replace", "remplacer"},
     {"running dimension %1 is %2 and lies before the one in front of it, %3: put them in order, or look at "

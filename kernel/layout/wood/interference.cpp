@@ -16,6 +16,7 @@ using PlacedPtr = std::shared_ptr<const PlacedPiece>;
 struct KnownMeetings::Memory {
     std::unordered_map<std::string, PlacedPtr> placed;
     std::unordered_map<std::string, double> shared, over;
+    std::unordered_map<std::string, std::pair<bool, bool>> lying; ///< over it, and on it
 };
 
 KnownMeetings::KnownMeetings() : memory_(std::make_unique<Memory>()) {}
@@ -136,6 +137,20 @@ double taken_over(const Cell &cell, const Box3 &column, Wood &wood) {
     return sum;
 }
 
+/// The same without taking anything away: enough to tell whether there is any.
+bool any_over(const Cell &cell, const Box3 &column, const PlacedPiece &upper) {
+    std::vector<Plane> above;
+    for (std::size_t i = 0; i < upper.cells.size(); ++i) {
+        if (!boxes_meet(upper.boxes[i], column)) continue;
+        if (above.empty()) above = space_over(cell);
+        Cell common = upper.cells[i];
+        for (const Plane &plane : above)
+            common = clipped(common, plane);
+        if (volume(common) >= tolerance::overlap) return true;
+    }
+    return false;
+}
+
 /// Wood of `earlier` that lies straight over `later`'s cells, each of it once though it lie over several.
 double over(const PlacedPiece &earlier, const PlacedPiece &later) {
     double sum = 0;
@@ -151,6 +166,23 @@ double over(const PlacedPiece &earlier, const PlacedPiece &later) {
         if (wood.cells.empty()) break;
     }
     return sum;
+}
+
+/// The quick way first; slivers that only come to something together are summed up.
+bool lies_over(const PlacedPiece &upper, const PlacedPiece &lower) {
+    for (std::size_t j = 0; j < lower.cells.size(); ++j) {
+        Box3 column = lower.boxes[j];
+        column.high.z = std::numeric_limits<double>::max();
+        if (boxes_meet(upper.box, column) && any_over(lower.cells[j], column, upper)) return true;
+    }
+    return over(upper, lower) >= tolerance::overlap;
+}
+
+/// That wood a millimetre lower.
+PlacedPiece lowered(const Body &body, Frame frame) {
+    constexpr double touching = 1;
+    frame.origin.z -= touching;
+    return placed(body, frame);
 }
 
 } // namespace
@@ -192,6 +224,28 @@ std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const Bodies 
             const double v = recalled(pieces.pair(i, j), [&] { return over(pieces.at(i), pieces.at(j)); });
             if (v >= tolerance::overlap) found.push_back({j, i, v});
         }
+    return found;
+}
+
+std::vector<LiesOver> lying_over(const Layout &layout, const Bodies &bodies, KnownMeetings *known) {
+    const Standing pieces = standing(layout, bodies, known);
+    Recalled<std::pair<bool, bool>> recalled(known ? &known->memory().lying : nullptr);
+    std::vector<LiesOver> found;
+    for (const auto lower : layout.pieces.indices()) {
+        Box3 column = pieces.at(lower).box;
+        column.high.z = std::numeric_limits<double>::max();
+        for (const auto upper : layout.pieces.indices()) {
+            if (log_with(layout.pieces, upper) == log_with(layout.pieces, lower)) continue;
+            if (!boxes_meet(pieces.at(upper).box, column)) continue;
+            const auto [lies, touches] = recalled(pieces.pair(upper, lower), [&] {
+                if (!lies_over(pieces.at(upper), pieces.at(lower))) return std::pair(false, false);
+                const Piece &piece = layout.pieces[upper];
+                const PlacedPiece sunk = lowered(bodies[piece.model], piece.frame);
+                return std::pair(true, shared(sunk, pieces.at(lower)) >= tolerance::overlap);
+            });
+            if (lies) found.push_back({upper, lower, touches});
+        }
+    }
     return found;
 }
 

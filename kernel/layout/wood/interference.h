@@ -21,6 +21,12 @@ struct Blocked {
     double volume = 0; ///< of the earlier piece's wood that stands in the way, mm3
 };
 
+/// Wood of `upper` lies straight over wood of `lower`: whichever comes down second must be `upper`.
+struct LiesOver {
+    Index<Piece> upper, lower;
+    bool touches = false; ///< it rests on it: a millimetre lower it would share wood with it
+};
+
 /// What was found between pieces in their places, for the next time: where an edit leaves two as they were,
 /// they are not held against one another again.
 class KnownMeetings {
@@ -42,6 +48,9 @@ class KnownMeetings {
 std::vector<Overlap> overlaps(const Layout &layout, const Bodies &bodies, KnownMeetings *known = nullptr);
 std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const Bodies &bodies,
                                              KnownMeetings *known = nullptr);
+
+/// All such pairs, whatever the order of the raise; none of a log and the new wood in it, which rise as one.
+std::vector<LiesOver> lying_over(const Layout &layout, const Bodies &bodies, KnownMeetings *known = nullptr);
 
 /// One body for each of Layout::models.
 Bodies bodies_of(const Layout &layout);

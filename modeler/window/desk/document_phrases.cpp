@@ -224,6 +224,10 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "a shell that can be built"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is not known here and is not used"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is not known here and is not used (did you mean \"%2\"?)"),
+    QT_TRANSLATE_NOOP("kernel", "what was done: what = \"up\""),
+    QT_TRANSLATE_NOOP("kernel", "the tags of the pieces: pieces = [\"A-01-1\"]"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "piece %1 is ticked twice for the same thing, and counts once: take one of the two out"),
     QT_TRANSLATE_NOOP("kernel", "its tag, which no other log has: tag = \"A 1.1\""),
     QT_TRANSLATE_NOOP("kernel", "the corner it lies in: corner = \"NE\""),
     QT_TRANSLATE_NOOP("kernel", "a number from 0 to 300"),

@@ -3559,6 +3559,18 @@
 <context>
     <name>kernel</name>
     <message>
+        <source>what was done: what = &quot;up&quot;</source>
+        <translation>ce qui fut fait : what = &quot;up&quot;</translation>
+    </message>
+    <message>
+        <source>the tags of the pieces: pieces = [&quot;A-01-1&quot;]</source>
+        <translation>les repères des pièces : pieces = [&quot;A-01-1&quot;]</translation>
+    </message>
+    <message>
+        <source>piece %1 is ticked twice for the same thing, and counts once: take one of the two out</source>
+        <translation>la pièce %1 est cochée deux fois pour la même chose, et compte une fois : ôtez l’une des deux</translation>
+    </message>
+    <message>
         <source>a compass word such as &quot;east&quot; or &quot;north-west&quot;, or &quot;30 deg north of east&quot;</source>
         <translation>un mot de la boussole comme &quot;east&quot; ou &quot;north-west&quot;, ou &quot;30 deg north of east&quot;</translation>
     </message>
