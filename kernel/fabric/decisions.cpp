@@ -2,6 +2,7 @@
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/measured/found_piece.h"
 #include "kernel/measured/house_numbers.h"
+#include "kernel/measured/measured_shell.h"
 #include "kernel/record/numbers.h"
 
 #include <algorithm>
@@ -123,10 +124,8 @@ class Checking {
         if (pieces.size() > 1) return; // which of them it is was not recorded
         const FoundLog &log = of(decided);
         const Piece &piece = layout_.pieces[pieces.front()];
-        constexpr double tapes =
-            12; // mm, as much as a log's tape and the walls' are off: our choice, no source
         const auto length = taken(log.length);
-        if (const double needed = stock_of(piece).size.length; length && *length + tapes < needed)
+        if (const double needed = stock_of(piece).size.length; length && *length + tape_tolerance < needed)
             tell(decided, said("log %1 is %2 long, and %3 needs %4: it is too short for that place", log.tag,
                                in_mm(*length), piece.tag, in_mm(needed)));
         const auto butt = end_at(record_, layout_, piece.wall, log.butt);

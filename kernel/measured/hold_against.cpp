@@ -10,9 +10,6 @@ namespace roundlay {
 
 namespace {
 
-/// A length of a log comes of walls, overhangs and openings, each taped by itself.
-constexpr double lengths_told_from = 3 * told_from;
-
 class Holding {
   public:
     explicit Holding(Rebuild &at) : at_(at), layout_(lay_out_to_try(unmended(at.made.shell))) {}
@@ -44,7 +41,7 @@ class Holding {
     }
 
     static bool differ(const std::optional<double> &measured, double is) {
-        return measured && std::abs(*measured - is) > lengths_told_from;
+        return measured && std::abs(*measured - is) > tape_tolerance;
     }
 
     About place(const Piece &piece) const { return round_place(layout_.walls[piece.wall].name, piece.round); }

@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/wood/interference.h"
+#include "kernel/measured/measured_shell.h"
 #include "kernel/record/check_record.h"
 #include "tests/support/catch.h"
 #include "tests/support/said.h"
@@ -270,9 +271,9 @@ TEST_CASE("A log that is kept and is shorter than its place is told; one within 
     const double needed = stock_of(piece_of(it.layout, "A-02-1")).size.length;
     Record record;
     record.logs = {log_at("a", "A", 2, {Decision::keep})};
-    record.logs[0].length.written = std::to_string(needed - 10) + " mm";
+    record.logs[0].length.written = std::to_string(needed - tape_tolerance + 0.5) + " mm";
     CHECK(told(record, it.layout).empty());
-    record.logs[0].length.written = std::to_string(needed - 200) + " mm";
+    record.logs[0].length.written = std::to_string(needed - tape_tolerance - 0.5) + " mm";
     const auto short_one = told(record, it.layout);
     REQUIRE(short_one.size() == 1);
     CHECK_THAT(short_one[0], ContainsSubstring("it is too short for that place"));
