@@ -60,14 +60,14 @@ constexpr Load bearable{
 const TableOf<Floor> &floor_table() {
     static const TableOf<Floor> table{
         {.name = "floor",
-         .summary = "Joists that lie from one wall to the one across the room, square to both.",
+         .summary = "Joists that lie from one wall to the one across the room, square to the first.",
          .items = items<Floor>(
              {tag_name<&Floor::name>("name", "floor",
                                      "other than that of any wall or floor; it stands on tags",
                                      {.missing = "name = \"G\""}),
-              wall_name<&Floor::from>("from", "two parallel walls or partitions",
+              wall_name<&Floor::from>("from", "two walls or partitions that are parallel, but for 1 in 50",
                                       {.missing = "the wall that its joists start in: from = \"A\""}),
-              wall_name<&Floor::to>("to", "two parallel walls or partitions",
+              wall_name<&Floor::to>("to", "two walls or partitions that are parallel, but for 1 in 50",
                                     {.missing = "the wall across the room: to = \"C\""})
                   .check<check_across>(),
               size<&Floor::level>("level", bounds::long_size, "foundation to the tops of the joists",

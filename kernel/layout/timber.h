@@ -5,6 +5,7 @@
 #include "kernel/layout/walls.h"
 #include "kernel/shell/kinds.h"
 
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -56,9 +57,14 @@ struct Timber {
 struct FloorPlace {
     std::string name;
     Frame frame;
-    double width = 0, depth = 0; ///< clear, along x and y
-    double level = 0;            ///< tops of the joists
+    double width = 0, depth = 0; ///< clear, along x and y: where the two walls stand nearest
+    double rise = 0;  ///< by which the wall `to` stands further away per unit of x; 0 where they are parallel
+    double level = 0; ///< tops of the joists
     Index<WallPlace> from, to;
+
+    /// From wall to wall at that x.
+    double depth_at(double x) const { return depth + (rise > 0 ? rise * x : rise * (x - width)); }
+    double greatest_depth() const { return depth + std::abs(rise) * width; }
 };
 
 } // namespace roundlay

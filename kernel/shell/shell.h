@@ -258,7 +258,7 @@ struct FloorOpening {
 /// Joists that lie from one wall to another.
 struct Floor {
     std::string name;     ///< letters and digits, unique among floors, walls and partitions, e.g. "G"
-    std::string from, to; ///< two parallel walls or partitions
+    std::string from, to; ///< two walls or partitions that are parallel, but for 1 in 50
     Length level;         ///< the tops of its joists, over the foundation
     TimberSize joist = {Length::mm(100), Length::mm(200)}; ///< at the butt
     std::optional<Length> tip_width, tip_height;           ///< of joists from tapered logs

@@ -139,8 +139,10 @@ constexpr Entry entries[] = {
      "moments, calculé. Une simple vérification : le code local et un professionnel agréé décident"},
     {"wall %1 stands in the room between walls %2 and %3",
      "le mur %1 est dans la pièce entre les murs %2 et %3"},
-    {"walls %1 and %2 do not face each other: joists lie square between two parallel walls",
-     "les murs %1 et %2 ne se font pas face : les solives vont d’équerre entre deux murs parallèles"},
+    {"walls %1 and %2 do not face each other: joists lie between two walls that run alike, but for 1 in 50",
+     "les murs %1 et %2 ne se font pas face : les solives vont d’un mur à un autre qui lui est parallèle, à "
+     "1 "
+     "pour 50 près"},
     {"walls %1 and %2 do, though between them the floor does not fit as it is stated",
      "les murs %1 et %2 se font face, mais le plancher n’y tient pas tel qu’il est indiqué"},
 };

@@ -29,7 +29,9 @@ bool stands_in(const FloorPlace &room, const WallPlace &wall) {
 
 /// From the wall that the joists start in to the one that they end in.
 bool parts_it_along_the_joists(const FloorPlace &room, const WallPlace &wall, const Box3 &box) {
-    const bool along = std::abs(cross(flat(wall.frame.x), flat(room.frame.y))) < 1e-9;
+    const Vec2 way = flat(wall.frame.x);
+    const bool along =
+        std::abs(dot(way, flat(room.frame.x))) <= off_square * std::abs(dot(way, flat(room.frame.y)));
     return along && box.low.y <= tolerance::clear && box.high.y >= room.depth - tolerance::clear;
 }
 

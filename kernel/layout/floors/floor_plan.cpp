@@ -79,10 +79,10 @@ class Planner {
                           said("there is no wall %1 in this shell", !from ? floor_.from : floor_.to));
         const auto room = room_between(house_, *from, *to);
         if (!room)
-            return refuse(
-                "to",
-                said("walls %1 and %2 do not face each other: joists lie square between two parallel walls",
-                     floor_.from, floor_.to));
+            return refuse("to", said("walls %1 and %2 do not face each other: joists lie between two walls "
+                                     "that run alike, but "
+                                     "for 1 in 50",
+                                     floor_.from, floor_.to));
         room_ = *room;
         room_.name = floor_.name;
         plan_.tail = floor_.tail.ratio();
@@ -146,7 +146,7 @@ class Planner {
                 from = h->away + joist_width();
                 before = h;
             }
-            if (!before || before->trims_away) add_joist(x, from, room_.depth, before, nullptr, number);
+            if (!before || before->trims_away) add_joist(x, from, room_.depth_at(x), before, nullptr, number);
             ++number;
         }
     }
@@ -171,10 +171,18 @@ class Planner {
     TimberEnd wall_end(Index<WallPlace> wall) const {
         TimberEnd end;
         end.wall = wall;
+        end.lean = lean_of(wall, false);
         end.bearing = floor_.bearing.mm();
         end.tailed = floor_.pocket == PocketKind::tailed;
         return end;
     }
+    /// Of a wall, seen along a timber that lies along the joists or `across` them.
+    double lean_of(Index<WallPlace> wall, bool across) const {
+        const Vec3 way = room_.frame.direction_to_local(house_.walls[wall].frame.x);
+        const double lean = across ? way.x / way.y : -way.y / way.x;
+        return std::abs(lean) < parallel ? 0 : lean;
+    }
+
     TimberEnd trimmer_end() const {
         TimberEnd end;
         end.bearing = std::min(floor_.bearing.mm(), deepest_housing * joist_width());
@@ -226,7 +234,7 @@ class Planner {
         t.to = {middle + right->distance, y};
         t.datum = beam_end(*left, shared_left);
         t.far = beam_end(*right, shared_right);
-        t.load_width = half_way(floor_, room_.depth, y);
+        t.load_width = half_way(floor_, room_.greatest_depth(), y);
         t.width_from = t.width_to = b.size.width.mm();
         t.height_from = t.height_to = b.size.height.mm();
         plan_.timbers.push_back(t);
@@ -238,6 +246,7 @@ class Planner {
     TimberEnd beam_end(const WallFace &face, bool shared = false) const {
         TimberEnd end;
         end.wall = face.wall;
+        end.lean = lean_of(face.wall, true);
         const double most = thickness(face.wall) - least_beside_joist;
         end.bearing = std::min(floor_.bearing.mm(), shared ? most / 2 : most);
         return end;
@@ -275,7 +284,7 @@ class Planner {
         t.height_from = t.height_to = std::min(floor_.joist.height.mm(), tip_height());
         t.top = room_.level;
         const auto index = plan_.timbers.next();
-        t.load_width = (near ? h.near : room_.depth - h.away) / 2;
+        t.load_width = (near ? h.near : room_.greatest_depth() - h.away) / 2;
         for (const auto i : ends_at_.indices()) {
             PlannedTimber &joist = plan_.timbers[i];
             if (near && ends_at_[i].behind == &h) joist.far.carrier = index;

@@ -6,6 +6,8 @@
 #include "kernel/layout/index.h"
 #include "kernel/shell/shell.h"
 
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <vector>
 
@@ -17,10 +19,16 @@ struct PlannedTimber;
 struct TimberEnd {
     Index<WallPlace> wall;                       ///< where it has no carrier
     std::optional<Index<PlannedTimber>> carrier; ///< the timber, where it is one
-    double bearing = 0;                          ///< how far it lies in it
-    bool tailed = false;                         ///< widens toward its end
+    double bearing = 0;                          ///< how far it lies in it, square to its face
+    /// By how much that face runs along the timber per unit to the timber's left, with one's face to its far
+    /// end: its end is sawn so. 0 where they are square.
+    double lean = 0;
+    bool tailed = false; ///< widens toward its end
     /// Of its end, where it is cut from below so that the carrier keeps wood; 0: the timber's whole height.
     double height = 0;
+
+    /// Its bearing along the timber.
+    double along() const { return lean == 0 ? bearing : bearing * std::hypot(1, lean); }
 };
 
 struct PlannedTimber {
@@ -35,12 +43,15 @@ struct PlannedTimber {
 
     bool across() const { return use == TimberUse::beam || use == TimberUse::trimmer; }
     double clear() const { return length(to - from); }
-    double whole() const { return datum.bearing + clear() + far.bearing; }
+    double widest() const { return std::max(width_from, width_to); }
+    double whole() const { return datum.along() + clear() + far.along(); } ///< along its middle line
+    /// What its longer side reaches past the middle line's end.
+    double past(const TimberEnd &end) const { return std::abs(end.lean) * widest() / 2; }
     /// Along it from its datum end, bearing included.
     double width(double x) const { return width_from + (width_to - width_from) * x / whole(); }
     double height(double x) const { return height_from + (height_to - height_from) * x / whole(); }
     /// Where its middle line passes y of the floor.
-    double along(double y) const { return datum.bearing + y - from.y; }
+    double along(double y) const { return datum.along() + y - from.y; }
 };
 
 struct FloorPlan {

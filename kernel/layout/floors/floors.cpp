@@ -64,8 +64,11 @@ class FloorBuilder {
     void check_way(TimberIndex i) {
         const PlannedTimber &t = plan_.timbers[i];
         const Piece &p = piece(i);
-        Footprint own{p.frame, t.clear(), p.blank.width, p.frame.origin.z, p.frame.origin.z + p.blank.height};
-        own.frame.origin = p.frame.to_world({t.datum.bearing, 0, 0});
+        const double before = t.past(t.datum),
+                     behind = t.past(t.far); // where one side is in the wall already
+        Footprint own{p.frame, t.clear() - before - behind, p.blank.width, p.frame.origin.z,
+                      p.frame.origin.z + p.blank.height};
+        own.frame.origin = p.frame.to_world({t.datum.along() + 2 * before, 0, 0});
         for (const Piece &log : logs_.pieces) {
             const double foot = log.frame.origin.z;
             if (!in_each_others_way(

@@ -76,7 +76,7 @@ bool rest_on_beams(FloorPlan &plan, double joist_height) {
 
 TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x,
                    Index<Timber> first) {
-    const double face = x > 0 ? x - end.bearing : end.bearing;
+    const double face = x > 0 ? x - end.along() : end.along();
     TimberHold hold;
     hold.neck = std::min(t.width(x), t.width(face)) - (end.tailed ? 2 * plan.tail * end.bearing : 0);
     hold.full = std::max(t.height(x), t.height(face));
@@ -101,7 +101,7 @@ Index<PlannedTimber> beam_at(const FloorPlan &plan, const PlannedTimber &t, doub
 TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at, Index<Timber> first) {
     const Index<PlannedTimber> index = beam_at(plan, t, at);
     const PlannedTimber &beam = plan.timbers[index];
-    const double middle = t.datum.bearing + at, half = beam.width_from / 2;
+    const double middle = t.datum.along() + at, half = beam.width_from / 2;
     return {timber_of(index, first), at,
             t.from.x - beam.from.x,  beam.width_from,
             t.top - beam.top,        std::max(t.height(middle - half), t.height(middle + half))};
