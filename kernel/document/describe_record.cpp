@@ -96,6 +96,39 @@ const TableOf<Diagonal> &diagonal_table() {
     return table;
 }
 
+const TableOf<RecordedOpening> &opening_table() {
+    static const TableOf<RecordedOpening> table{
+        {.name = "record.opening",
+         .summary = "A door, a window or another opening of the plan, where it was found: measured on the "
+                    "outside face.",
+         .items = items<RecordedOpening>(
+             {text<&RecordedOpening::name>("name",
+                                           "its name in the plan; one without a name is `window 1 in wall A`",
+                                           {.missing = "the name of the opening: name = \"front door\""}),
+              text<&RecordedOpening::wall>("wall", "the wall that it is in",
+                                           {.left_out = "the one that the plan has it in"}),
+              text<&RecordedOpening::zero>(
+                  "zero", "the corner that its jambs are measured from, along the outside face"),
+              noted<&RecordedOpening::near_at_sill>(
+                  "near_at_sill", "from that corner to the jamb nearer to it, at the sill and at the head"),
+              noted<&RecordedOpening::near_at_head>(
+                  "near_at_head", "from that corner to the jamb nearer to it, at the sill and at the head"),
+              noted<&RecordedOpening::far_at_sill>(
+                  "far_at_sill", "from that corner to the jamb further from it, at the sill and at the head"),
+              noted<&RecordedOpening::far_at_head>(
+                  "far_at_head", "from that corner to the jamb further from it, at the sill and at the head"),
+              noted<&RecordedOpening::width>("width", "clear, from jamb to jamb and from sill to head"),
+              noted<&RecordedOpening::height>("height", "clear, from jamb to jamb and from sill to head"),
+              noted<&RecordedOpening::sill>(
+                  "sill", "how high its underside and its top lie over the plane; a sign says up or down"),
+              noted<&RecordedOpening::head>(
+                  "head", "how high its underside and its top lie over the plane; a sign says up or down"),
+              text<&RecordedOpening::plane>("plane", "the `[[record.level]]` that its levels are read from"),
+              text<&RecordedOpening::sheet>("sheet", "that its numbers stand on"),
+              text<&RecordedOpening::note>("note", "whatever should be known of it")})}};
+    return table;
+}
+
 const TableOf<Record> &record_table() {
     static const TableOf<Record> table{
         {.name = "record",
@@ -118,7 +151,8 @@ const TableOf<Record> &record_table() {
                    list<&Record::planes>(level_table(), limits::walls),
                    list<&Record::walls>(wall_table(), limits::walls),
                    list<&Record::corners>(corner_table(), limits::walls),
-                   list<&Record::diagonals>(diagonal_table(), limits::walls)},
+                   list<&Record::diagonals>(diagonal_table(), limits::walls),
+                   list<&Record::openings>(opening_table(), limits::openings)},
          .comment = "The house as it was found. Numbers stay as they were noted."}};
     return table;
 }

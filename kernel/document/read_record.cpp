@@ -24,6 +24,8 @@ void warn_of_walls(Reading &reading, const Record &record, const Shell &shell) {
     for (std::size_t i = 0; i < record.corners.size(); ++i)
         for (const std::string &wall : record.corners[i].walls)
             look("record.corner[" + std::to_string(i) + "].walls", wall);
+    for (std::size_t i = 0; i < record.openings.size(); ++i)
+        look("record.opening[" + std::to_string(i) + "].wall", record.openings[i].wall);
 }
 
 /// One round more than are stated lies in walls that start with a half log.

@@ -1,7 +1,9 @@
 #include "kernel/layout/courses/round_logs.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/measured/found_piece.h"
+#include "kernel/measured/opening_numbers.h"
 #include "kernel/measured/rebuild.h"
+#include "kernel/record/numbers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +14,8 @@ namespace {
 
 class Holding {
   public:
-    explicit Holding(Rebuild &at) : at_(at), layout_(lay_out_to_try(unmended(at.made.shell))) {}
+    explicit Holding(Rebuild &at)
+        : at_(at), layout_(lay_out_to_try(unmended(at.made.shell))), zero_(lowest_level(at)) {}
 
     void all() {
         for (const FoundLog &log : at_.record.logs)
@@ -29,15 +32,13 @@ class Holding {
     void hold(const FoundLog &log, const Piece &piece) {
         const double over_all = piece.blank.length,
                      between = std::abs(piece.far.shoulder - piece.datum.shoulder);
-        if (const auto is = taken(log.length); differ(is, over_all))
-            tell_length(piece, said("log %1: its length over all was measured %2, in the model it is %3 long",
-                                    log.tag, in_mm(*is), in_mm(over_all)));
+        if (const auto is = taken(log.length); differ(is, over_all)) tell_over_all(log, piece, *is);
         if (const auto is = taken(log.between_shoulders); differ(is, between))
             tell_length(piece,
                         said("log %1: between its shoulders it was measured %2, in the model that is %3",
                              log.tag, in_mm(*is), in_mm(between)));
         for (const FoundEnd &end : log.ends)
-            if (const PieceEnd *jamb = jamb_of(piece, end)) hold_height(log, piece, end, *jamb);
+            if (const PieceEnd *jamb = jamb_of(piece, end)) hold_at_jamb(log, piece, end, *jamb);
     }
 
     static bool differ(const std::optional<double> &measured, double is) {
@@ -45,6 +46,26 @@ class Holding {
     }
 
     About place(const Piece &piece) const { return round_place(layout_.walls[piece.wall].name, piece.round); }
+
+    /// Beside an opening that was measured itself one of the two is wrong.
+    void tell_over_all(const FoundLog &log, const Piece &piece, double is) {
+        const double model = piece.blank.length;
+        for (const PieceEnd *end : {&piece.datum, &piece.far})
+            if (end->kind == EndKind::jamb && is_measured_opening(end->at))
+                return at_.tell(
+                    "jamb-and-log-differ", place(piece),
+                    said("log %1: up to opening %2 it was measured %3 over all, and as the opening was "
+                         "measured it is %4, a difference of %5",
+                         log.tag, end->at, in_mm(is), in_mm(model), in_mm(std::abs(is - model))),
+                    said("measure the log and the jamb again"));
+        tell_length(piece, said("log %1: its length over all was measured %2, in the model it is %3 long",
+                                log.tag, in_mm(is), in_mm(model)));
+    }
+
+    bool is_measured_opening(const std::string &name) const {
+        const auto opening = std::ranges::find(at_.record.openings, name, &RecordedOpening::name);
+        return opening != at_.record.openings.end() && is_measured(*opening);
+    }
 
     void tell_length(const Piece &piece, Said what) {
         at_.tell("log-of-another-length", place(piece), std::move(what),
@@ -59,23 +80,40 @@ class Holding {
     }
 
     /// Logs are straight from corner to corner: what was measured beside an opening is held against that.
-    void hold_height(const FoundLog &log, const Piece &piece, const FoundEnd &end, const PieceEnd &jamb) {
-        const auto measured = taken(end.height);
-        if (!measured) return;
+    void hold_at_jamb(const FoundLog &log, const Piece &piece, const FoundEnd &end, const PieceEnd &jamb) {
         const Course &course = at_.course(piece.wall, piece.round);
         const WallPlace &wall = layout_.walls[piece.wall];
         const Vec3 at = piece.frame.origin + (&jamb == &piece.datum ? 0 : piece.blank.length) * piece.frame.x;
-        const double x = dot(at - wall.frame.origin, wall.frame.x), is = course.high(x) - course.low(x);
-        if (std::abs(*measured - is) <= told_from) return;
-        at_.tell(
-            "log-not-straight", place(piece),
-            said("log %1: beside opening %2 it was measured %3 high where a straight log is %4: the model "
-                 "has the straight one",
-                 log.tag, end.corner, in_mm(*measured), in_mm(is)));
+        const double x = dot(at - wall.frame.origin, wall.frame.x);
+        if (const auto is = taken(end.height); is && is_off(*is, course.high(x) - course.low(x), told_from))
+            at_.tell("log-not-straight", place(piece),
+                     said("log %1: beside opening %2 it was measured %3 high where a straight log is %4: the "
+                          "model has the straight one",
+                          log.tag, end.corner, in_mm(*is), in_mm(course.high(x) - course.low(x))));
+        if (const auto is = taken(end.width); is && is_off(*is, course.width(x), told_from))
+            at_.tell("log-not-straight", place(piece),
+                     said("log %1: beside opening %2 it was measured %3 wide where a straight log is %4: the "
+                          "model has the straight one",
+                          log.tag, end.corner, in_mm(*is), in_mm(course.width(x))));
+        hold_level(log, piece, end, course.high(x));
     }
+
+    /// Its upper edge there, by its own level: that comes of all that lies under it as well.
+    void hold_level(const FoundLog &log, const Piece &piece, const FoundEnd &end, double is) {
+        const auto level = level_of(at_.record, end.level, end.plane);
+        if (is_scoped(at_.made.shell)) return; // told by their number: they lie by their diameters
+        if (!level || !zero_ || !is_off(*level - *zero_, is, 3 * told_from)) return;
+        at_.tell("log-not-straight", place(piece),
+                 said("log %1: beside opening %2 its upper edge lies %3 over the lowest log by its level, in "
+                      "the model that is %4",
+                      log.tag, end.corner, in_mm(*level - *zero_), in_mm(is)));
+    }
+
+    static bool is_off(double measured, double is, double least) { return std::abs(measured - is) > least; }
 
     Rebuild &at_;
     Layout layout_;
+    std::optional<double> zero_;
 };
 
 std::size_t count(const Record &record, NotedLength FoundEnd::*number) {

@@ -9,6 +9,17 @@ std::optional<double> taken(const NotedLength &number) {
     return number.value->mm();
 }
 
+std::optional<double> level_of(const Record &record, const NotedLength &level, const std::string &plane) {
+    const auto read = taken(level);
+    if (!read) return {};
+    if (record.planes.empty()) return read;
+    const auto at = plane.empty() && record.planes.size() == 1
+                        ? record.planes.begin()
+                        : std::ranges::find(record.planes, plane, &LevelPlane::name);
+    if (at == record.planes.end()) return {};
+    return *read + taken(at->offset).value_or(0);
+}
+
 namespace {
 
 /// The walls that meet in a corner of the record, by their names.
@@ -24,18 +35,6 @@ bool is_called(const Record &record, const Plan &plan, Index<CornerPlace> index,
         return recorded.name == name &&
                joins(recorded, plan.walls[corner.ends].name, plan.walls[corner.starts].name);
     });
-}
-
-/// Over the plane that all are told from.
-std::optional<double> level_of(const Record &record, const NotedLength &level, const std::string &plane) {
-    const auto read = taken(level);
-    if (!read) return {};
-    if (record.planes.empty()) return read;
-    const auto at = plane.empty() && record.planes.size() == 1
-                        ? record.planes.begin()
-                        : std::ranges::find(record.planes, plane, &LevelPlane::name);
-    if (at == record.planes.end()) return {};
-    return *read + taken(at->offset).value_or(0);
 }
 
 EndNumbers numbers_of_end(const Record &record, const FoundEnd &end) {

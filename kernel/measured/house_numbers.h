@@ -45,6 +45,10 @@ std::optional<LogEnd> end_at(const Record &record, const Plan &plan, Index<WallP
 /// Ends are there without walls' logs being known; stations want the courses to know where logs begin.
 HouseNumbers numbers_by_log(const Record &record, const Plan &plan, const Courses &courses);
 
+/// A level over the plane that all are told from; nothing where it was not read or no plane is called so. A
+/// record of one plane means that one; without any, levels are told from one that has no name.
+std::optional<double> level_of(const Record &record, const NotedLength &level, const std::string &plane);
+
 /// What is taken of a number: nothing where it was not read, or is contradicted.
 std::optional<double> taken(const NotedLength &number);
 

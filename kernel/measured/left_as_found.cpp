@@ -2,6 +2,7 @@
 #include "kernel/layout/plan/plan.h"
 #include "kernel/measured/found_piece.h"
 #include "kernel/measured/house_numbers.h"
+#include "kernel/measured/left_of_openings.h"
 #include "kernel/measured/measured_shell.h"
 
 #include <algorithm>
@@ -205,6 +206,7 @@ Record left_as_found(const Record &record, const Shell &below, const Shell &now)
     count_pieces_anew(left, below, now);
     std::erase_if(left.walls,
                   [&](const RecordedWall &wall) { return stands_otherwise(below, now, wall.wall); });
+    leave_out_of_openings(left, record, below, now);
     if (below.walls != now.walls) left.diagonals.clear(); // they run through the whole plan
     return left;
 }

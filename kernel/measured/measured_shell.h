@@ -19,8 +19,8 @@ namespace roundlay {
 /// Differences up to this are not told, mm: as much as a tape and a hewn face are off. Our choice, no source.
 inline constexpr double told_from = 6;
 
-/// How far the tape over a log and the length that the model gives it may lie apart before anybody is told, mm:
-/// that length comes of a wall, an overhang and an opening, each taped by itself. Our choice, no source.
+/// How far the tape over a log and the length that the model gives it may lie apart before anybody is told,
+/// mm: that length comes of a wall, an overhang and an opening, each taped by itself. Our choice, no source.
 inline constexpr double tape_tolerance = 3 * told_from;
 
 /// What a rule fills in.

@@ -46,6 +46,11 @@ void set_sizes(Rebuild &at);
 void state_heights(Rebuild &at, Index<WallPlace> wall, int round, const Line &height);
 /// The gaps under each log: where it lies in height.
 void set_seams(Rebuild &at);
+/// By levels, over the plane that all are told from: the lowest underside of a log of the first round, which
+/// is where the foundation lies. Nothing where none of them was levelled. Once sizes are set.
+std::optional<double> lowest_level(const Rebuild &at);
+/// Where openings stand, and how large they are.
+void set_openings(Rebuild &at);
 /// The tails of each log, going up each corner.
 void set_tails(Rebuild &at);
 /// What was measured of logs and is not what the model is made of, but of it: lengths, heights beside

@@ -113,13 +113,25 @@ class Seams {
     }
 
     double room(LogEnd end, double gap) {
-        if (gap < -2 * told_from && is_sure(end)) // as in tell_levels
-            at_.tell("log-in-log", round_place(place_.name, round_),
-                     said("by the levels its end at corner %1 reaches %2 into what lies under it: it is laid "
-                          "on it, without a gap",
-                          corner(end), in_mm(-gap)),
-                     said("measure its height and the level of its upper edge again"));
+        if (gap < -2 * told_from) tell_lifted(end, -gap); // as in tell_levels
         return std::max(gap, 0.0);
+    }
+
+    void tell_lifted(LogEnd end, double by) {
+        if (is_sure(end))
+            return at_.tell(
+                "log-in-log", round_place(place_.name, round_),
+                said("by the levels its end at corner %1 reaches %2 into what lies under it: it is laid "
+                     "on it, without a gap",
+                     corner(end), in_mm(by)),
+                said("measure its height and the level of its upper edge again"));
+        if (log().end(end).height)
+            at_.tell(
+                "log-over-its-level", round_place(place_.name, round_),
+                said("its end at corner %1 lies %2 higher than its level and its height say: what lies under "
+                     "it was not measured there, and what is proposed of that reaches so high",
+                     corner(end), in_mm(by)),
+                said("measure heights and levels of the logs under it"));
     }
 
     void state(const Line &gap) {
@@ -218,16 +230,25 @@ void tell_no_zero(Rebuild &at) {
             said("read the level of a first log at its two ends"));
 }
 
+std::optional<double> lowest_of(const std::vector<FirstLog> &logs) {
+    std::optional<double> lowest;
+    for (const FirstLog &log : logs)
+        lowest = std::min(lowest.value_or(log.underside), log.underside);
+    return lowest;
+}
+
 } // namespace
+
+std::optional<double> lowest_level(const Rebuild &at) {
+    return lowest_of(first_logs(at));
+}
 
 void set_seams(Rebuild &at) {
     if (is_scoped(at.made.shell)) return;
     Indexed<std::optional<double>, CornerPlace> packed;
     packed.resize(at.plan.corners.size());
-    std::optional<double> zero;
     const auto first = first_logs(at);
-    for (const FirstLog &log : first)
-        zero = std::min(zero.value_or(log.underside), log.underside);
+    const auto zero = lowest_of(first);
     for (const FirstLog &log : first)
         packed[log.corner] = std::max(packed[log.corner].value_or(0), log.underside - *zero);
     if (!zero && any_level(at)) tell_no_zero(at);

@@ -92,12 +92,16 @@ void Names::check_own_names() {
     once("record.sheet", record_.sheets, "name");
     once("record.level", record_.planes, "name");
     once("record.corner", record_.corners, "name");
+    once("record.opening", record_.openings, "name");
     sheets_of("record.level", record_.planes);
     sheets_of("record.wall", record_.walls);
     sheets_of("record.corner", record_.corners);
     sheets_of("record.diagonal", record_.diagonals);
+    sheets_of("record.opening", record_.openings);
     for (std::size_t i = 0; i < record_.corners.size(); ++i)
         check_plane(entry("record.corner", i), record_.corners[i].plane);
+    for (std::size_t i = 0; i < record_.openings.size(); ++i)
+        check_plane(entry("record.opening", i), record_.openings[i].plane);
 }
 
 void Names::check_sheet(const std::string &path, const std::string &sheet) {

@@ -68,12 +68,36 @@ class OneLog {
     std::vector<RecordProblem> &problems_;
 };
 
+/// Numbers of one opening of which the second cannot be less than the first.
+void check_opening(const RecordedOpening &opening, const std::string &path,
+                   std::vector<RecordProblem> &problems) {
+    const auto less = [&](const NotedLength &first, const NotedLength &second, const char *key, Said what) {
+        if (first.value && second.value && *second.value <= *first.value)
+            problems.push_back({false, path + "." + key, std::move(what)});
+    };
+    const auto jambs = [&](const NotedLength &near, const NotedLength &far, const char *key) {
+        less(
+            near, far, key,
+            said(
+                "the jamb at %1 does not stand further from the corner than the one at %2: look which corner "
+                "they were measured from",
+                far.written, near.written));
+    };
+    jambs(opening.near_at_sill, opening.far_at_sill, "far_at_sill");
+    jambs(opening.near_at_head, opening.far_at_head, "far_at_head");
+    less(opening.sill, opening.head, "head",
+         said("the head at %1 does not lie over the sill at %2: look at their signs again",
+              opening.head.written, opening.sill.written));
+}
+
 } // namespace
 
 std::vector<RecordProblem> contradictions(const Record &record) {
     std::vector<RecordProblem> problems;
     tell_wrong_names(record, problems);
     tell_ticked_twice(record, problems);
+    for (std::size_t i = 0; i < record.openings.size(); ++i)
+        check_opening(record.openings[i], "record.opening[" + std::to_string(i) + "]", problems);
     for (std::size_t i = 0; i < record.logs.size(); ++i)
         OneLog(record.logs[i], log_path(i), problems).check();
     tell_strange_numbers(record, problems);

@@ -31,6 +31,19 @@ template <> std::span<const NamedNumber<Diagonal>> numbers_of() {
     return all;
 }
 
+template <> std::span<const NamedNumber<RecordedOpening>> numbers_of() {
+    static constexpr NamedNumber<RecordedOpening> all[] = {
+        {"near_at_sill", &RecordedOpening::near_at_sill, NumberRange::along},
+        {"near_at_head", &RecordedOpening::near_at_head, NumberRange::along},
+        {"far_at_sill", &RecordedOpening::far_at_sill, NumberRange::along},
+        {"far_at_head", &RecordedOpening::far_at_head, NumberRange::along},
+        {"width", &RecordedOpening::width, NumberRange::along},
+        {"height", &RecordedOpening::height, NumberRange::along},
+        {"sill", &RecordedOpening::sill, NumberRange::up_or_down},
+        {"head", &RecordedOpening::head, NumberRange::up_or_down}};
+    return all;
+}
+
 template <> std::span<const NamedNumber<FoundLog>> numbers_of() {
     static constexpr NamedNumber<FoundLog> all[] = {
         {"length", &FoundLog::length, NumberRange::along},
@@ -139,6 +152,7 @@ void each_number(Record &record, const std::function<void(const NumberAt &, Note
     walk.sheeted(record.walls, "record.wall");
     walk.sheeted(record.corners, "record.corner");
     walk.sheeted(record.diagonals, "record.diagonal");
+    walk.sheeted(record.openings, "record.opening");
     for (std::size_t i = 0; i < record.logs.size(); ++i)
         walk.log(record.logs[i], log_path(i));
 }
@@ -146,6 +160,11 @@ void each_number(Record &record, const std::function<void(const NumberAt &, Note
 void each_number_of(const FoundLog &log, const std::string &path,
                     const std::function<void(const NumberAt &, const NotedLength &)> &visit) {
     Walk<std::function<void(const NumberAt &, const NotedLength &)>>{visit}.log(log, path);
+}
+
+bool is_measured(const RecordedOpening &opening) {
+    return std::ranges::any_of(numbers_of<RecordedOpening>(),
+                               [&](const auto &number) { return (opening.*number.reading).is_taken(); });
 }
 
 std::string log_path(std::size_t log) {

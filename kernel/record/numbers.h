@@ -29,6 +29,7 @@ template <> std::span<const NamedNumber<LevelPlane>> numbers_of();
 template <> std::span<const NamedNumber<RecordedWall>> numbers_of();
 template <> std::span<const NamedNumber<RecordedCorner>> numbers_of();
 template <> std::span<const NamedNumber<Diagonal>> numbers_of();
+template <> std::span<const NamedNumber<RecordedOpening>> numbers_of();
 template <> std::span<const NamedNumber<FoundLog>> numbers_of();
 template <> std::span<const NamedNumber<FoundEnd>> numbers_of();
 template <> std::span<const NamedNumber<FoundStation>> numbers_of();
@@ -37,6 +38,9 @@ template <> std::span<const NamedNumber<WoodTest>> numbers_of();
 template <> std::span<const NamedNumber<MoistureReading>> numbers_of();
 template <> std::span<const NamedNumber<FoundPeg>> numbers_of();
 template <> std::span<const NamedNumber<LaterCut>> numbers_of();
+
+/// Has anything of it been measured, whether or not it can be read?
+bool is_measured(const RecordedOpening &opening);
 
 /// A number of the record: where it stands ("found[3].end[0].height"), and the sheet that it stands on.
 struct NumberAt {

@@ -53,6 +53,21 @@ struct Diagonal {
     bool operator==(const Diagonal &) const = default;
 };
 
+/// A door, a window or another opening of the plan, where it was found: measured on the outside face. Its
+/// jambs are told by which of them stands nearer to the corner that is measured from.
+struct RecordedOpening {
+    std::string name;                       ///< as the plan calls it
+    std::string wall;                       ///< that it is in; empty: the one that the plan has it in
+    std::string zero;                       ///< the corner that running dimensions start from
+    NotedLength near_at_sill, near_at_head; ///< running, to the jamb nearer to that corner ...
+    NotedLength far_at_sill, far_at_head;   ///< ... and to the one further from it
+    NotedLength width, height;              ///< clear, jamb to jamb and sill to head
+    NotedLength sill, head; ///< levels of its underside and its top, up or down from the plane
+    std::string plane;      ///< that the levels are read from
+    std::string sheet, note;
+    bool operator==(const RecordedOpening &) const = default;
+};
+
 struct Record {
     std::string by, on;    ///< who measured, and when
     std::string exactness; ///< how exact, and how measured
@@ -64,6 +79,7 @@ struct Record {
     std::vector<RecordedWall> walls;
     std::vector<RecordedCorner> corners;
     std::vector<Diagonal> diagonals;
+    std::vector<RecordedOpening> openings;
     std::vector<FoundLog> logs;
     std::vector<Done> done; ///< one after the other
     bool operator==(const Record &) const = default;

@@ -1,3 +1,4 @@
+#include "kernel/layout/openings/openings.h"
 #include "kernel/survey/survey.h"
 
 #include <algorithm>
@@ -51,9 +52,24 @@ void add_diagonals(Record &record, const Layout &layout) {
         }
 }
 
+void add_openings(Record &record, const Shell &shell, const Layout &layout) {
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const std::string name = name_of(shell, i);
+        if (std::ranges::find(record.openings, name, &RecordedOpening::name) != record.openings.end())
+            continue;
+        const auto wall = wall_named(layout, shell.openings[i].wall);
+        if (!wall) continue;
+        RecordedOpening opening;
+        opening.name = name;
+        opening.wall = shell.openings[i].wall;
+        opening.zero = corner_name(record, layout, layout.corners[layout.walls[*wall].start_corner].name);
+        record.openings.push_back(opening);
+    }
+}
+
 } // namespace
 
-Record with_house_to_measure(const Record &record, const Layout &layout) {
+Record with_house_to_measure(const Record &record, const Shell &shell, const Layout &layout) {
     Record all = record;
     for (const WallPlace &wall : layout.walls)
         if (std::ranges::find(all.walls, wall.name, &RecordedWall::wall) == all.walls.end()) {
@@ -68,6 +84,7 @@ Record with_house_to_measure(const Record &record, const Layout &layout) {
         all.corners.back().walls = {layout.walls[corner.ends].name, layout.walls[corner.starts].name};
     }
     add_diagonals(all, layout);
+    add_openings(all, shell, layout);
     return all;
 }
 

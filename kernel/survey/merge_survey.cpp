@@ -182,7 +182,7 @@ bool is_said(const SurveyPart &part, const Record &record, const void *other) {
     return false;
 }
 
-/// Walls, corners, diagonals and level planes, each by what it is known by.
+/// Walls, corners, diagonals, openings and level planes, each by what it is known by.
 void merge_house(Merged &out, const Record &from, bool replace) {
     for (const SurveyPart &part : house_parts())
         for (std::size_t i = 0; i < part.section->size(&from); ++i) {

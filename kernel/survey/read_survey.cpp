@@ -110,6 +110,7 @@ void empty(Record &record, const SurveyPart &part) {
     if (part.name == "wall") record.walls.clear();
     if (part.name == "corner") record.corners.clear();
     if (part.name == "diagonal") record.diagonals.clear();
+    if (part.name == "opening") record.openings.clear();
 }
 
 /// As its rows know one of the house.

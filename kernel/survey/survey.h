@@ -19,8 +19,8 @@ struct SurveyStyle {
     bool all_columns = false; ///< to be filled in; else those in which something stands
 };
 
-/// All that the record says of its logs, and of the walls, corners, diagonals and level planes. Every row has
-/// a cell for each column.
+/// All that the record says of its logs, and of the walls, corners, diagonals, openings and level planes.
+/// Every row has a cell for each column.
 struct SurveyTable {
     std::vector<std::string> columns; ///< as they are called in its language
     std::vector<std::string> keys;    ///< the same in the words of the format
@@ -99,8 +99,9 @@ std::pair<std::string, std::string> end_names(const Record &record, const Layout
 /// measured: tag, place, and its two ends by their corners.
 Record with_logs_to_measure(const Record &record, const Layout &layout);
 
-/// The record and, of what it does not have yet, every wall and corner of the plan and the diagonals through
-/// the house, from outside corner to outside corner: to be measured.
-Record with_house_to_measure(const Record &record, const Layout &layout);
+/// The record and, of what it does not have yet, every wall and corner of the plan, the diagonals through the
+/// house, from outside corner to outside corner, and the openings, from the corner at the left end of their
+/// wall: to be measured.
+Record with_house_to_measure(const Record &record, const Shell &shell, const Layout &layout);
 
 } // namespace roundlay

@@ -90,6 +90,13 @@ constexpr Pair french_names[] = {
     {"lean_second", "faux_aplomb_2"},
     {"lean_over", "faux_aplomb_sur"},
     {"side", "côté"},
+    {"opening", "ouverture"},
+    {"near_at_sill", "jambage_proche_appui"},
+    {"near_at_head", "jambage_proche_linteau"},
+    {"far_at_sill", "jambage_loin_appui"},
+    {"far_at_head", "jambage_loin_linteau"},
+    {"sill", "appui"},
+    {"head", "linteau"},
 };
 
 /// What columns are called as well, or were once: read, never written.
@@ -124,7 +131,8 @@ std::vector<SurveyPart> all_parts() {
 }
 
 std::vector<SurveyPart> parts_of_house() {
-    constexpr Pair known_by[] = {{"level", "name"}, {"wall", "wall"}, {"corner", "name"}, {"diagonal", ""}};
+    constexpr Pair known_by[] = {
+        {"level", "name"}, {"wall", "wall"}, {"corner", "name"}, {"diagonal", ""}, {"opening", "name"}};
     std::vector<SurveyPart> parts;
     for (const format::Section &list : described("record").table->lists)
         for (const auto &[name, by] : known_by)

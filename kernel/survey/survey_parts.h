@@ -23,7 +23,7 @@ struct SurveyPart {
 
 /// The log first, then the lists in the order of the document.
 std::span<const SurveyPart> survey_parts();
-/// Level planes, walls, corners, diagonals: lists of `[record]`.
+/// Level planes, walls, corners, diagonals, openings: lists of `[record]`.
 std::span<const SurveyPart> house_parts();
 
 /// What one of the house is known by: its name, of a diagonal its two corners, in whatever order.

@@ -58,8 +58,8 @@ ExitCode save_table(const Console &console, const Input &input, const SurveyOpti
     return save(console, options.to, bytes, options.force);
 }
 
-Record to_measure(const Record &record, const Layout &layout) {
-    return with_logs_to_measure(with_house_to_measure(record, layout), layout);
+Record to_measure(const Record &record, const Shell &shell, const Layout &layout) {
+    return with_logs_to_measure(with_house_to_measure(record, shell, layout), layout);
 }
 
 ExitCode write_rows(const Console &console, const Input &input, const SurveyOptions &options) {
@@ -71,8 +71,9 @@ ExitCode write_rows(const Console &console, const Input &input, const SurveyOpti
         return ExitCode::findings;
     }
     const SurveyStyle style{console.language == Language::french, options.blank};
-    return save_table(console, input, options,
-                      survey_table(options.blank ? to_measure(record, lay_out(shell)) : record, style));
+    return save_table(
+        console, input, options,
+        survey_table(options.blank ? to_measure(record, shell, lay_out(shell)) : record, style));
 }
 
 std::string told(const Console &console, const SurveyConflict &conflict, bool replace) {

@@ -202,6 +202,7 @@ void mend(Record &record) {
     name_apart(record.sheets);
     name_apart(record.planes);
     name_apart(record.corners);
+    name_apart(record.openings);
     for (std::size_t i = 0; i < record.logs.size(); ++i)
         mend(record.logs[i], i, record.logs);
     for (std::size_t i = 0; i < record.done.size(); ++i)

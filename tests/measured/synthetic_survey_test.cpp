@@ -1,13 +1,10 @@
 // Houses that are drawn at random, surveyed by the layout itself, and put together again from the survey
 // alone.
-#include "kernel/layout/corners/corners.h"
-#include "kernel/layout/courses/round_logs.h"
-#include "kernel/layout/courses/steps.h"
 #include "kernel/layout/lay_out.h"
-#include "kernel/layout/plan/plan.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/measured/measured_shell.h"
-#include "tests/measured/support/noted.h"
+#include "kernel/measured/opening_numbers.h"
+#include "tests/measured/support/surveyor.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -15,150 +12,16 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
-#include <functional>
 
 using namespace roundlay;
+using roundlay::test::drawn;
+using roundlay::test::House;
+using roundlay::test::jittered;
 using roundlay::test::noted;
+using roundlay::test::roughly;
+using roundlay::test::Surveyor;
 
 namespace {
-
-/// A number between the two, to a tenth of a millimetre.
-double drawn(double low, double high) {
-    return *rc::gen::inRange(int(low * 10), int(high * 10) + 1) / 10.0;
-}
-
-/// The stages that a survey measures.
-struct House {
-    explicit House(const Shell &stated) : shell(stated) {
-        plan = lay_out_plan(shell);
-        if (stand(plan)) courses = lay_out_courses(shell, plan);
-        if (!stand(plan, courses)) return;
-        corners = lay_out_corners(shell, plan, lay_out_steps(shell, plan, courses), courses);
-        stands = stand(corners);
-    }
-
-    double shoulder(Index<WallPlace> wall, int round, LogEnd end) const {
-        const std::size_t m = end == LogEnd::left ? 0 : plan.walls[wall].meetings.size() - 1;
-        return reach_of(shell, plan, wall, round, m).shoulder;
-    }
-
-    Shell shell;
-    Found<Plan> plan;
-    Found<Courses> courses;
-    Found<Corners> corners;
-    bool stands = false;
-};
-
-/// No two logs alike: heights, widths, gaps, tails, ends.
-Shell jittered(const Shell &base, const House &house) {
-    Shell next = base;
-    for (const auto w : house.plan.walls.indices())
-        for (const Course &c : house.courses.logs[w]) {
-            OwnLog log;
-            log.wall = house.plan.walls[w].name, log.round = c.round;
-            const double left = c.datum.high - c.datum.low, right = c.far.high - c.far.low;
-            log.sizes.butt = *rc::gen::arbitrary<bool>() ? LogEnd::left : LogEnd::right;
-            log.sizes.butt_height =
-                Length::mm((*log.sizes.butt == LogEnd::left ? left : right) + drawn(-6, 6));
-            log.sizes.tip_height =
-                Length::mm((*log.sizes.butt == LogEnd::left ? right : left) + drawn(-6, 6));
-            const double thick = house.plan.walls[w].thickness;
-            log.sizes.butt_width = Length::mm(thick - drawn(0, 10));
-            log.sizes.tip_width = Length::mm(thick - drawn(0, 10));
-            log.gap_left = Length::mm(drawn(0, 20));
-            // Packing that slopes under its own log's lowest point is none: the foundation is told from
-            // there.
-            log.gap_right = c.round == 1 ? log.gap_left : Length::mm(drawn(0, 20));
-            for (const LogEnd end : {LogEnd::left, LogEnd::right})
-                if (*rc::gen::arbitrary<bool>())
-                    log.tails.push_back({end, Slope::rise_per_run(drawn(0, 1.5) / 10),
-                                         Slope::rise_per_run(drawn(-1.5, 0) / 10), std::nullopt});
-            std::erase_if(next.own_logs, [&](const OwnLog &other) {
-                return other.wall == log.wall && other.round == log.round && !other.piece;
-            });
-            next.own_logs.push_back(log);
-        }
-    return next;
-}
-
-using Noise = std::function<NotedLength(double)>;
-
-/// Read off within two millimetres, or not at all.
-NotedLength roughly(double mm) {
-    return *rc::gen::inRange(0, 6) == 0 ? NotedLength() : noted(mm + drawn(-2, 2));
-}
-
-class Surveyor {
-  public:
-    Surveyor(const House &house, Noise noise) : house_(house), noise_(std::move(noise)) {}
-
-    Record record() const {
-        Record all;
-        for (const auto w : house_.plan.walls.indices())
-            for (const Course &c : house_.courses.logs[w])
-                all.logs.push_back(log(w, c));
-        return all;
-    }
-
-  private:
-    FoundLog log(Index<WallPlace> w, const Course &c) const {
-        const WallPlace &wall = house_.plan.walls[w];
-        FoundLog found;
-        found.tag = "log " + std::to_string(c.round) + " of " + wall.name;
-        found.place = {wall.name, c.round, {}};
-        found.zero = house_.plan.corners[wall.start_corner].name;
-        found.butt = house_.plan.corners[c.butt_at_datum ? wall.start_corner : wall.end_corner].name;
-        found.ends = {end(w, c, LogEnd::left), end(w, c, LogEnd::right)};
-        if (c.round > 1)
-            for (const double part : {0.3, 0.7})
-                found.stations.push_back(station(w, c, part));
-        return found;
-    }
-
-    FoundStation station(Index<WallPlace> w, const Course &c, double part) const {
-        const double x = c.x_datum + part * (c.x_far - c.x_datum);
-        FoundStation s;
-        s.at = noted(x - c.x_datum);
-        s.gap_below = noise_(c.low(x) - in_round(house_.courses.logs[w], c.round - 1).high(x));
-        return s;
-    }
-
-    FoundEnd end(Index<WallPlace> w, const Course &c, LogEnd at) const {
-        const WallPlace &wall = house_.plan.walls[w];
-        const std::size_t m = at == LogEnd::left ? 0 : wall.meetings.size() - 1;
-        const double x = house_.shoulder(w, c.round, at);
-        FoundEnd end;
-        end.corner = house_.plan.corners[wall.meetings[m].corner].name;
-        end.height = noise_(c.high(x) - c.low(x));
-        end.width = noise_(c.width(x));
-        end.overhang =
-            noted(notch_at(house_.shell, house_.plan, wall.meetings[m].corner, w, c.round).overhang.mm());
-        end.level = noise_(c.high(x) - 1234);
-        const EndNotch &notch = house_.corners.notches[w][m][static_cast<std::size_t>(c.round - 1)];
-        if (notch.top && !notch.butts) measure_tail(wall, m, c, notch, at, end);
-        return end;
-    }
-
-    /// Between its two seams, or over its body where nothing lies under it.
-    void measure_tail(const WallPlace &wall, std::size_t m, const Course &c, const EndNotch &notch, LogEnd at,
-                      FoundEnd &end) const {
-        const WallMeeting &meeting = wall.meetings[m];
-        const double away = at == LogEnd::left ? -1 : 1, run = (meeting.high - meeting.low) / 2;
-        const auto height = [&](bool tip, bool outside) {
-            // Both faces of the log, both faces of the crossing one: the corners of a parallelogram.
-            const double y = wall.thickness / 2 * (outside ? -1 : 1);
-            const double sx = meeting.x + (tip ? 1 : -1) * away * run + meeting.skew * y;
-            const Vec3 p = wall.frame.to_world({sx, y + wall.thickness / 2, 0});
-            const double low = notch.under ? notch.under->height_at(p.x, p.y) : c.at(meeting.x).low;
-            return noise_(notch.top->height_at(p.x, p.y) - low);
-        };
-        end.shoulder_outside = height(false, true), end.shoulder_inside = height(false, false);
-        end.end_outside = height(true, true), end.end_inside = height(true, false);
-    }
-
-    const House &house_;
-    Noise noise_;
-};
 
 /// How far two sections lie apart at the shoulders, at most.
 double apart(const House &a, const House &b) {
@@ -220,8 +83,55 @@ double lowest(const House &house) {
     return least;
 }
 
+/// Openings that were measured whole, along their walls.
+double openings_apart(const House &a, const House &b) {
+    double most = 0;
+    for (std::size_t i = 0; i < a.shell.openings.size(); ++i) {
+        const Opening &one = a.shell.openings[i], &other = b.shell.openings[i];
+        for (const double off :
+             {one.from_left.mm() - other.from_left.mm(), one.width.mm() - other.width.mm(),
+              one.height.mm() - other.height.mm(), one.sill.mm() - other.sill.mm() - raised(a, b)})
+            most = std::max(most, std::abs(off));
+    }
+    return most;
+}
+
+/// An edge of an opening as it stands, as it was rebuilt, and whether it was measured itself.
+struct Edge {
+    double was = 0, now = 0;
+    bool measured = false;
+};
+
+/// Each measured edge lies within what its number is off, and one beside a measured size within both.
+void check_edges(const Edge &one, const Edge &other, bool size_measured, double slack) {
+    constexpr double off = 2 + 1e-6;
+    if (one.measured) RC_ASSERT(std::abs(one.was - one.now) < off + slack);
+    if (other.measured) RC_ASSERT(std::abs(other.was - other.now) < off + slack);
+    if ((one.measured || other.measured) && (size_measured || (one.measured && other.measured)))
+        RC_ASSERT(std::abs(other.was - one.was - other.now + one.now) < 2 * off);
+}
+
+void check_opening(const House &house, const House &rebuilt, const RecordedOpening &opening) {
+    const std::size_t i = openings_called(house.shell, opening).at(0);
+    const Opening &was = house.shell.openings[i], &now = rebuilt.shell.openings[i];
+    const auto w = *wall_named(house.plan, was.wall);
+    const bool from_left = opening.zero == house.plan.corners[house.plan.walls[w].start_corner].name;
+    const Jambs read = jambs_of(opening);
+    const bool left = (from_left ? read.near : read.far).has_value(),
+               right = (from_left ? read.far : read.near).has_value();
+    check_edges({was.from_left.mm(), now.from_left.mm(), left},
+                {(was.from_left + was.width).mm(), (now.from_left + now.width).mm(), right},
+                opening.width.is_taken(), 0);
+    // Over the lowest log: its level and its height, and what nobody knows where that was not levelled.
+    constexpr double lowest_off = 2 + 2 + 2 * told_from + 20;
+    const double up = lowest(house) - lowest(rebuilt);
+    check_edges({was.sill.mm() - up, now.sill.mm(), opening.sill.is_taken()},
+                {(was.sill + was.height).mm() - up, (now.sill + now.height).mm(), opening.head.is_taken()},
+                opening.height.is_taken(), lowest_off);
+}
+
 /// Heights and widths that were read come out as read.
-void check_measured(const House &house, const House &rebuilt, const FoundLog &log) {
+void check_measured(const House &house, const House &rebuilt, const FoundLog &log, bool lifted) {
     const auto w = *wall_named(rebuilt.plan, log.place.wall);
     const Course &now = in_round(rebuilt.courses.logs[w], *log.place.round);
     const auto same = [](const NotedLength &read, double is) {
@@ -237,9 +147,21 @@ void check_measured(const House &house, const House &rebuilt, const FoundLog &lo
         // another, and what nobody knows where the lowest log was not levelled.
         constexpr double drift = 2 + 2 + 4 + 2 * told_from + 20;
         const Course &was = in_round(house.courses.logs[w], now.round);
-        if (end.height.value && end.level.value)
+        if (end.height.value && end.level.value && !lifted)
             RC_ASSERT(std::abs(was.low(x) - now.low(x) - lowest(house) + lowest(rebuilt)) < drift);
     }
+}
+
+constexpr const char *over_its_level = "log-over-its-level";
+
+/// Under it lies one that was not measured there and is proposed too high.
+bool is_told_lifted(const Findings &findings, const FoundPlace &place) {
+    return std::ranges::any_of(findings, [&](const Finding &finding) {
+        const auto *wall = first_of<about::Wall>(finding.about);
+        const auto *round = first_of<about::Round>(finding.about);
+        return finding.code == over_its_level && wall && round && wall->name == place.wall &&
+               round->number == place.round;
+    });
 }
 
 /// Whether half logs stand between the walls just where the rules leave them no tail: nobody measures a tail
@@ -269,7 +191,7 @@ Shell any_hewn_shell() {
 } // namespace
 
 TEST_CASE("A house that is measured exactly comes out as it stands") {
-    int compared = 0;
+    int compared = 0, openings = 0;
     CHECK(rc::check([&] {
         const Shell base = any_hewn_shell();
         const House stated(base);
@@ -285,8 +207,11 @@ TEST_CASE("A house that is measured exactly comes out as it stands") {
         RC_ASSERT(apart(house, rebuilt) < 1e-6);
         RC_ASSERT(lies_apart(house, rebuilt) < 1e-6);
         RC_ASSERT(seams_apart(house, rebuilt) < 1e-6);
+        RC_ASSERT(openings_apart(house, rebuilt) < 1e-6);
+        openings += static_cast<int>(house.shell.openings.size());
     }));
     CHECK(compared >= 20); // the others cannot be built
+    CHECK(openings >= 10);
 }
 
 TEST_CASE("A house that is measured roughly, and in part, comes out within what the measures are off") {
@@ -302,11 +227,14 @@ TEST_CASE("A house that is measured roughly, and in part, comes out within what 
         const MeasuredShell measured = measured_shell(base, record);
         RC_LOG() << test::words(measured.findings);
         for (const Finding &finding : measured.findings) // none of two millimetres
-            RC_ASSERT(finding.code == "tail-measured-in-part" || finding.code == "wall-as-thick-as-logs");
+            RC_ASSERT(finding.code == "tail-measured-in-part" || finding.code == "wall-as-thick-as-logs" ||
+                      finding.code == over_its_level);
         const House rebuilt(measured.shell);
         RC_ASSERT(stand(rebuilt.plan, rebuilt.courses));
         for (const FoundLog &log : record.logs)
-            check_measured(house, rebuilt, log);
+            check_measured(house, rebuilt, log, is_told_lifted(measured.findings, log.place));
+        for (const RecordedOpening &opening : record.openings)
+            check_opening(house, rebuilt, opening);
         const Layout layout = lay_out_to_try(measured.shell);
         if (has_errors(layout.findings)) return; // tails that the noise leaves too thin, openings over seams
         ++built;
@@ -314,4 +242,56 @@ TEST_CASE("A house that is measured roughly, and in part, comes out within what 
     }));
     INFO(built << " of " << tried);
     CHECK(built * 10 > tried * 7);
+}
+
+namespace {
+
+/// One number of it, or what it is told from, made wrong; the code that this is told with.
+std::string spoiled(RecordedOpening &opening) {
+    const auto more = [](NotedLength &number) { number = noted(number.value->mm() + drawn(30, 200)); };
+    switch (*rc::gen::inRange(0, 6)) {
+    case 0:
+        more(opening.width);
+        return "opening-measured-twice";
+    case 1:
+        more(opening.height);
+        return "opening-measured-twice";
+    case 2:
+        more(opening.near_at_head);
+        return "jamb-leans";
+    case 3:
+        opening.zero = "nowhere";
+        return "opening-not-placed";
+    case 4:
+        opening.plane = "none";
+        return "opening-not-placed";
+    default:
+        opening.name = "another";
+        return "opening-not-in-plan";
+    }
+}
+
+} // namespace
+
+TEST_CASE("Every contradiction that is planted in the numbers of an opening is told, and no other") {
+    int planted = 0;
+    CHECK(rc::check([&] {
+        const Shell base = any_hewn_shell();
+        const House stated(base);
+        if (!stated.stands || base.openings.empty()) return;
+        const House house(jittered(base, stated));
+        if (!house.stands || !is_without_tails_by_rule(house)) return;
+        Record record = Surveyor(house, noted).record();
+        record.planes = {{"L1", {}, "", ""}}; // levels that name none mean it
+        const std::size_t at = *rc::gen::inRange<std::size_t>(0, record.openings.size());
+        const std::string code = spoiled(record.openings[at]);
+        const MeasuredShell measured = measured_shell(base, record);
+        RC_LOG() << test::words(measured.findings);
+        RC_ASSERT(measured.findings.size() >= 1u);
+        for (const Finding &finding : measured.findings) // a jamb that leans no more fits its width
+            RC_ASSERT(finding.code == code ||
+                      (code == "jamb-leans" && finding.code == "opening-measured-twice"));
+        ++planted;
+    }));
+    CHECK(planted >= 10);
 }

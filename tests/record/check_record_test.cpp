@@ -100,6 +100,24 @@ const std::vector<Case> cases{
      true, "record.level[1].name", "L1 is stated twice"},
     {"longer between shoulders", [](Record &r) { r.logs[0].between_shoulders = noted("16.3.0"); }, false,
      "found[0].between_shoulders", "16.3.0 between shoulders is more than the 16.2.1 over all"},
+    {"jambs the other way about",
+     [](Record &r) {
+         r.openings = {{.name = "light", .near_at_sill = noted("5.0.0"), .far_at_sill = noted("3.0.0")}};
+     },
+     false, "record.opening[0].far_at_sill",
+     "the jamb at 3.0.0 does not stand further from the corner than the one at 5.0.0"},
+    {"a head under its sill",
+     [](Record &r) { r.openings = {{.name = "light", .sill = noted("1.0.0"), .head = noted("-1.0.0")}}; },
+     false, "record.opening[0].head", "the head at -1.0.0 does not lie over the sill at 1.0.0"},
+    {"two openings of one name",
+     [](Record &r) {
+         r.openings = {{.name = "light"}, {.name = "light"}};
+     },
+     true, "record.opening[1].name", "light is stated twice"},
+    {"an opening's unknown plane", [](Record &r) { r.openings = {{.name = "light", .plane = "L2"}}; }, false,
+     "record.opening[0].plane", "no level plane of the record is called L2"},
+    {"an opening's unknown sheet", [](Record &r) { r.openings = {{.name = "light", .sheet = "9"}}; }, false,
+     "record.opening[0].sheet", "no sheet of the record is called 9"},
     {"a zone backwards",
      [](Record &r) { r.logs[0].zones = {{.from = noted("3.0.0"), .to = noted("2.0.0")}}; }, true,
      "found[0].zone[0].to", "the zone ends at 2.0.0, before its beginning at 3.0.0"},

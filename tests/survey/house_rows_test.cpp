@@ -56,7 +56,7 @@ const FoundLog &log_of(const Record &record, const std::string &tag) {
 TEST_CASE("Walls, diagonals, corners and level planes are rows, out and back") {
     const ReadResult read = house();
     const Layout layout = lay_out(*read.shell);
-    const Record blank = with_house_to_measure(read.record, layout);
+    const Record blank = with_house_to_measure(read.record, *read.shell, layout);
     CHECK(blank.walls.size() == layout.walls.size());
     CHECK(blank.corners.size() == layout.corners.size()); // NE is one of them already
     CHECK(blank.corners[0].name == "NE");
@@ -152,4 +152,54 @@ TEST_CASE("In French a log that is left out is not left in place, and old names 
         CHECK(log_of(read.record, "A 1.1").ends.at(0).corner == "NE");
     }
     CHECK(decided("laisser").problems.size() == 1); // in place, or out? it is asked
+}
+
+TEST_CASE("Openings are rows, out and back") {
+    ReadResult read = house();
+    read.shell->openings.clear();
+    read.shell->openings.push_back({"light",
+                                    OpeningKind::window,
+                                    "A",
+                                    Length::mm(1500),
+                                    Length::mm(460),
+                                    Length::mm(800),
+                                    Length::mm(460),
+                                    {}});
+    read.shell->openings.push_back({"",
+                                    OpeningKind::window,
+                                    "C",
+                                    Length::mm(1500),
+                                    Length::mm(460),
+                                    Length::mm(800),
+                                    Length::mm(460),
+                                    {}});
+    const Record blank = with_house_to_measure(read.record, *read.shell, lay_out(*read.shell));
+    REQUIRE(blank.openings.size() == 2);
+    CHECK(blank.openings[0].name == "light");
+    CHECK(blank.openings[0].wall == "A");
+    CHECK(blank.openings[1].name == "window 1 in wall C");
+    for (const bool french : {false, true}) {
+        const std::string csv = survey_csv(survey_table(blank, {french, true}));
+        const SurveyRead back = read_survey(csv, *read.shell, read.record);
+        CHECK(back.problems.empty());
+        CHECK(back.record.openings == blank.openings);
+    }
+
+    const SurveyRead filled =
+        read_survey("row,tag,wall,zero,near_at_sill,near_at_head,far_at_sill,far_at_head,width,height,sill,"
+                    "head,plane,round\r\n"
+                    "opening,light,A,NE,4.11.1,4.11.2,7.6.3,,2.7.2,1.6.0,-1.9.0,-0.3.0,,\r\n"
+                    "opening,window 1 in wall C,C,,five,,,,,,,,,2\r\n",
+                    *read.shell, read.record);
+    REQUIRE(filled.problems.size() == 2); // what is no length, and an opening has no round
+    CHECK(filled.problems[0].line == 3);
+    REQUIRE(filled.record.openings.size() == 2);
+    const RecordedOpening &light = filled.record.openings[0];
+    CHECK(light.zero == "NE");
+    CHECK(light.near_at_head.value == Length::inches(4 * 12 + 11.5));
+    CHECK(light.sill.value == Length::inches(-21));
+    CHECK_FALSE(light.far_at_head.is_taken());
+    const Merged all = merged(blank, filled.record, false);
+    CHECK(all.conflicts.empty() == false); // the corner that it is measured from
+    CHECK(all.record.openings[0].width.written == "2.7.2");
 }

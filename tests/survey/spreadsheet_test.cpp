@@ -50,8 +50,10 @@ bool survives_cells(const SurveyTable &table) {
 
 TEST_CASE("Any record becomes a sheet and the same rows again, in English and in French") {
     CHECK(rc::check([] {
-        const Record record = any_record();
+        Record record = any_record();
         if (record.logs.empty()) return;
+        // what is known by nothing has no row
+        std::erase_if(record.walls, [](const RecordedWall &wall) { return wall.wall.empty(); });
         const Shell shell = plain_shell();
         for (const bool french : {false, true}) {
             const SurveyTable table = survey_table(record, {french, true});

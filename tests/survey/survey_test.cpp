@@ -82,6 +82,7 @@ Record any_record_for_rows() {
     // what is known by nothing has no row
     std::erase_if(record.walls, [](const RecordedWall &wall) { return wall.wall.empty(); });
     std::erase_if(record.corners, [](const RecordedCorner &corner) { return corner.name.empty(); });
+    std::erase_if(record.openings, [](const RecordedOpening &opening) { return opening.name.empty(); });
     std::erase_if(record.planes, [](const LevelPlane &plane) { return plane.name.empty(); });
     each_number(record, [](const NumberAt &, NotedLength &number) {
         number.by = trimmed(number.by), number.on = trimmed(number.on);

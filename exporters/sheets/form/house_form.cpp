@@ -36,7 +36,7 @@ template <typename Part> bool is_in(const std::vector<Part> &parts, const Part &
 class HouseForm {
   public:
     HouseForm(const Draft &draft, const Record &record)
-        : draft_(draft), recorded_(record), record_(with_house_to_measure(record, draft.layout)),
+        : draft_(draft), recorded_(record), record_(with_house_to_measure(record, draft.shell, draft.layout)),
           sheets_(draft, record, head()) {}
 
     std::vector<Sheet> draw() {

@@ -181,6 +181,12 @@ constexpr Entry entries[] = {
     {"the comma of %1 can part thousands or decimals: write the number without it, or with a point",
      "la virgule de %1 peut séparer des milliers ou des décimales : écrivez le nombre sans elle, ou avec un "
      "point"},
+    {"the head at %1 does not lie over the sill at %2: look at their signs again",
+     "le linteau à %1 n’est pas au-dessus de l’appui à %2 : revoyez leurs signes"},
+    {"the jamb at %1 does not stand further from the corner than the one at %2: look which "
+     "corner they were measured from",
+     "le jambage à %1 n’est pas plus loin de l’angle que celui à %2 : voyez depuis quel angle "
+     "ils ont été mesurés"},
     {"the second field of %1 is inches and not under 12: look at the sheet again, and write feet, inches and "
      "parts",
      "le deuxième nombre de %1 est en pouces et n’est pas sous 12 : revoyez la feuille, et écrivez pieds, "
