@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/set/scales.h"
+#include "kernel/record/numbers.h"
 #include "kernel/survey/survey.h"
 
 #include <algorithm>
@@ -146,6 +147,30 @@ Table length_table(const Record &record, const Words &words) {
     return table;
 }
 
+/// A number at the sill and one at the head, where both were taken.
+std::string at_both(const NotedLength &sill, const NotedLength &head, const Words &words) {
+    const std::string low = noted_words(sill, words), high = noted_words(head, words);
+    return low.empty() || high.empty() || low == high ? (low.empty() ? high : low) : low + "; " + high;
+}
+
+Table opening_table(const Record &record, const Words &words) {
+    Table table = table_called(words, words.say("Openings, as they were measured on the outside face"));
+    table.columns = {flush_left(words.say("Opening"), 24),   flush_left(words.say("from corner"), 14),
+                     flush_left(words.say("Near jamb"), 24), flush_left(words.say("far jamb"), 24),
+                     flush_left(words.say("Width"), 17),     flush_left(words.say("Height"), 17),
+                     flush_left(words.say("Sill"), 17),      flush_left(words.say("Head"), 17),
+                     flush_left(words.say("Plane"), 10),     flush_left(words.say("Note"), 14)};
+    for (const RecordedOpening &each : record.openings)
+        if (is_measured(each))
+            table.rows.push_back({words.name(each.name), words.name(each.zero),
+                                  at_both(each.near_at_sill, each.near_at_head, words),
+                                  at_both(each.far_at_sill, each.far_at_head, words),
+                                  noted_words(each.width, words), noted_words(each.height, words),
+                                  noted_words(each.sill, words), noted_words(each.head, words), each.plane,
+                                  each.note});
+    return table;
+}
+
 } // namespace
 
 std::vector<Sheet> plan_part(const Draft &draft, const ReportSource &source) {
@@ -154,7 +179,8 @@ std::vector<Sheet> plan_part(const Draft &draft, const ReportSource &source) {
     if (auto plan = drawn_plan(draft, *source.record, pages)) pages.add(std::move(*plan));
     pages.add_text(words.say("Beside each wall: how many of its logs each decision takes."));
     pages.add(key_of(decision_marks(words), pages.room().width()));
-    for (const Table &table : {length_table(*source.record, words), corner_table(*source.record, words)})
+    for (const Table &table : {length_table(*source.record, words), corner_table(*source.record, words),
+                               opening_table(*source.record, words)})
         if (!table.rows.empty()) pages.add(table);
     return pages.finished();
 }

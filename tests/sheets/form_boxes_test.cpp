@@ -104,6 +104,27 @@ TEST_CASE("No letter means one thing on a wall's form and another on a corner's"
         CHECK(texts_of(sheet).find("Where a log runs on") == std::string::npos);
 }
 
+TEST_CASE("The form of a wall asks where each of its openings stands, and how large it is", "[form]") {
+    const LaidShell shell = laid(house_to_measure());
+    Record record;
+    record.openings.resize(1);
+    RecordedOpening &door = record.openings[0];
+    door.name = "door", door.wall = "A", door.zero = "AB";
+    door.near_at_sill.written = "3304", door.sill.written = "-612", door.plane = "L7";
+    const auto wall = form_of(forms_of(shell, record, options_on(Paper::a4, Language::english)), "Wall A");
+    const auto letters = letters_in_boxes(wall);
+    for (const char *letter : {"1", "2", "3", "4", "5", "6", "7", "8"})
+        CHECK(letters.contains(letter));
+    // As noted; then what the plan has from that corner, and of the window from the left one.
+    for (const char *words :
+         {"door", "front window", "3304", "-612", "L7", "AB", "3300", "4100", "3000", "3700"}) {
+        INFO(words);
+        CHECK(prints(wall, words));
+    }
+    const auto plain = forms_of(laid(plain_shell()), {}, options_on(Paper::a4, Language::english));
+    CHECK_FALSE(letters_in_boxes(form_of(plain, "Wall A")).contains("1"));
+}
+
 TEST_CASE("The form of the house asks for each wall, both diagonals, level planes and north", "[form]") {
     Record record;
     record.walls.emplace_back();

@@ -18,6 +18,11 @@ Block key_of_log(const Draft &draft, Index<Piece> piece, WallSide side);
 /// gap.
 Block key_of_end(const Draft &draft, Index<Piece> piece, End end, const Words &words);
 
+/// Of an opening, on the outside face, from the corner that is measured from: 1 and 2 to its near jamb at the
+/// sill and at the head, 3 and 4 to its far jamb, 5 its width, 6 its height, 7 and 8 the levels of its
+/// underside and its top.
+Block key_of_opening(const Words &words);
+
 /// Of a corner: u its height over the level plane, v and w how its arris leans on the faces of both its
 /// walls, out of them with +, x over which height. No letter of it is one of a wall's.
 Block key_of_arris(const Words &words, const std::string &first, const std::string &second);

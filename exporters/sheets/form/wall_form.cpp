@@ -2,6 +2,7 @@
 #include "exporters/sheets/form/forms.h"
 #include "exporters/sheets/form/key_figure.h"
 #include "exporters/sheets/form/log_card.h"
+#include "exporters/sheets/form/opening_rows.h"
 #include "exporters/sheets/form/sketch.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/best.h"
@@ -39,12 +40,14 @@ class WallForm {
         : draft_(draft), record_(record), wall_(wall),
           side_(read_from(record, draft.layout.walls[wall].name)),
           logs_(form_logs(record, draft.layout).walls[wall]),
-          seen_(seen_wall(draft.layout, draft.bodies, wall, side_)), sheets_(draft, record, head()) {}
+          seen_(seen_wall(draft.layout, draft.bodies, wall, side_)),
+          openings_(form_openings(record, draft, wall)), sheets_(draft, record, head()) {}
 
     std::vector<Sheet> draw() {
         add_sketch();
         for (const FormLog &log : logs_)
             add_card(sheets_, LogCard(draft_, record_, sheets_.words(), log, side_ == WallSide::inside));
+        add_opening_rows(sheets_, openings_);
         add_spare_cards();
         return sheets_.finished();
     }
@@ -58,7 +61,7 @@ class WallForm {
                 "F-" + name,
                 words.say("Field forms"),
                 "form-wall:" + name,
-                card_letters(words)};
+                card_letters(words) + (openings_.empty() ? "" : " " + opening_letters(words))};
     }
 
     /// For logs that the plan does not show: at least one, and as many as have room.
@@ -189,6 +192,7 @@ class WallForm {
     WallSide side_;
     std::vector<FormLog> logs_;
     SeenShell seen_;
+    std::vector<FormOpening> openings_;
     FormSheets sheets_;
 };
 

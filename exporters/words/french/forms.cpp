@@ -11,6 +11,14 @@ constexpr Entry entries[] = {
     {"Field form, %1", "Fiche de relevé, %1"},
     {"Field forms", "Fiches de relevé"},
     {"Logs that the plan does not have", "Pièces que le plan n’a pas"},
+    {"Of an opening, on the outside face, along the wall from the corner that is named: 1 to its "
+     "near jamb at the sill, 2 at the head, 3 to its far jamb at the sill, 4 at the head; 5 its "
+     "width and 6 its height, clear; 7 level of its underside and 8 of its top over the level "
+     "plane, + up, - down.",
+     "D’une ouverture, sur la face extérieure, le long du mur depuis l’angle nommé : 1 jusqu’au "
+     "jambage proche à l’appui, 2 au linteau, 3 jusqu’au jambage loin à l’appui, 4 au linteau ; "
+     "5 sa largeur et 6 sa hauteur, libres ; 7 niveau de son dessous et 8 de son dessus "
+     "au-dessus du plan de niveau, + vers le haut, - vers le bas."},
     {"Of the tail, or of the notch of a log that runs past: n at the shoulder on the outside face, p at its "
      "end there, q at the shoulder on the inside face, r at its end there; s overhang past the crossing "
      "wall; t gap under it. Of the corner: u height over the level plane, + up, - down, of a mark on its "
@@ -69,11 +77,14 @@ constexpr Entry entries[] = {
     {"face inside", "face int."},
     {"face of wall %1", "face du mur %1"},
     {"face outside", "face ext."},
+    {"far jamb, head", "loin, au linteau"},
+    {"far jamb, sill", "loin, à l’appui"},
     {"feet.inches", "pieds.pouces"},
     {"field forms of every wall, corner and floor, to be filled in by hand",
      "fiches de relevé de chaque mur, angle et plancher, à remplir à la main"},
     {"from (e)", "de (e)"},
     {"from below up", "de bas en haut"},
+    {"from corner", "depuis l’angle"},
     {"gap", "jour"},
     {"gap under it", "jour dessous"},
     {"how deep", "profondeur"},
@@ -86,6 +97,8 @@ constexpr Entry entries[] = {
     {"later cut, replaces", "coupe, remplace"},
     {"lean, wall %1", "faux aplomb, %1"},
     {"level at %1", "niveau à %1"},
+    {"level of the head", "niveau du linteau"},
+    {"level of the sill", "niveau de l’appui"},
     {"level plane", "plan de niveau"},
     {"m (missing)", "m (manquante)"},
     {"measured by", "mesuré par"},
@@ -93,6 +106,8 @@ constexpr Entry entries[] = {
     {"missing", "manquant"},
     {"moisture, deep, at", "humidité, prof., à"},
     {"more of", "suite de"},
+    {"near jamb, head", "proche, au linteau"},
+    {"near jamb, sill", "proche, à l’appui"},
     {"no tail: it ends square", "pas de queue : bout d’équerre"},
     {"no tail: its notch is scribed to the log below",
      "pas de queue : son entaille est tracée sur la pièce du dessous"},
