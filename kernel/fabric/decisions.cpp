@@ -83,7 +83,21 @@ class Checking {
                         said("openings part round %1 of wall %2 into %3 logs: say which piece log %4 "
                              "becomes",
                              *place.round, place.wall, pieces.size(), log.tag));
+        check_left(decided);
         check_fit(decided, layout_.pieces[pieces.front()]);
+    }
+
+    /// It cannot lie in its old place as well.
+    void check_left(const DecidedLog &decided) {
+        for (const Index<Piece> index : decided.found_as) {
+            const Piece &piece = layout_.pieces[index];
+            if (piece.fabric != Fabric::kept && piece.fabric != Fabric::patched) continue;
+            if (another_comes_to(index)) continue;
+            return tell(decided,
+                        said("log %1 goes elsewhere, and %2, where it was found, is shown as old wood still: "
+                             "state what stands there in this state",
+                             of(decided).tag, piece.tag));
+        }
     }
 
     /// A mend is decided in the record and drawn in the shell.

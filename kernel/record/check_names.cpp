@@ -50,6 +50,7 @@ class Names {
     void check_tag(std::size_t index);
     void check_ends(std::size_t index);
     void check_corner(const std::string &path, const FoundLog &log, const std::string &corner);
+    bool is_of_the_wall(const FoundLog &log, const std::string &corner) const;
     void check_other(const std::string &path, std::size_t index, const std::string &tag);
     void check_replaced();
     void check_cut_up();
@@ -158,10 +159,27 @@ void Names::check_replaced() {
     }
 }
 
+/// While only one end is noted the other may be meant.
 void Names::check_corner(const std::string &path, const FoundLog &log, const std::string &corner) {
-    if (!corner.empty() && !log.ends.empty() &&
+    constexpr std::size_t both = 2;
+    if (!corner.empty() && log.ends.size() >= both &&
         std::ranges::find(log.ends, corner, &FoundEnd::corner) == log.ends.end())
         tell(path, said("no end of the log lies in corner %1: name an end's corner", corner));
+}
+
+/// A log that begins at an opening is measured from a corner of its wall too, where none of its ends lies.
+bool Names::is_of_the_wall(const FoundLog &log, const std::string &corner) const {
+    const std::string &wall = log.place.wall;
+    if (!log.place.piece || wall.empty() || corner.empty()) return false;
+    const auto meets = [&](const RecordedCorner &each) {
+        return each.name == corner && std::ranges::find(each.walls, wall) != each.walls.end();
+    };
+    const auto ends_there = [&](const FoundLog &other) {
+        return other.place.wall == wall &&
+               std::ranges::find(other.ends, corner, &FoundEnd::corner) != other.ends.end();
+    };
+    return corner.starts_with(wall) || corner.ends_with(wall) || // as the plan calls them by its walls
+           std::ranges::any_of(record_.corners, meets) || std::ranges::any_of(record_.logs, ends_there);
 }
 
 void Names::check_ends(std::size_t index) {
@@ -175,7 +193,7 @@ void Names::check_ends(std::size_t index) {
         check_plane(entry(path + ".end", i), log.ends[i].plane);
     for (std::size_t i = 0; i < log.stations.size(); ++i)
         check_plane(entry(path + ".station", i), log.stations[i].plane);
-    check_corner(path + ".zero", log, log.zero);
+    if (!is_of_the_wall(log, log.zero)) check_corner(path + ".zero", log, log.zero);
     check_corner(path + ".butt", log, log.butt);
 }
 

@@ -266,6 +266,23 @@ TEST_CASE("A decision that the shell does not show is told, until the state show
     CHECK(told(record, lay_out(shell)).empty());
 }
 
+TEST_CASE("A log that is used elsewhere and is still drawn where it was found is told") {
+    Shell shell = test::plain_shell();
+    OwnLog old;
+    old.wall = "B", old.round = 2, old.fabric = Fabric::kept;
+    shell.own_logs.push_back(old);
+    Record record;
+    record.logs = {used_at(log_at("c", "B", 2), "A", 3, "9 m", "400 mm", "300 mm")};
+    const auto still = told(record, lay_out(shell));
+    REQUIRE(still.size() == 1);
+    CHECK_THAT(still[0], ContainsSubstring("found[0].decision[0]: log c goes elsewhere, and B-02-1, where"));
+    shell.own_logs[0].fabric = Fabric::replacement;
+    CHECK(told(record, lay_out(shell)).empty());
+    shell.own_logs[0].fabric = Fabric::kept; // the two change places
+    record.logs.push_back(used_at(log_at("d", "A", 3), "B", 2, "9 m", "400 mm", "300 mm"));
+    CHECK(told(record, lay_out(shell)).empty());
+}
+
 TEST_CASE("A log that is kept and is shorter than its place is told; one within a tape's slack is not") {
     const Laid it = plain();
     const double needed = stock_of(piece_of(it.layout, "A-02-1")).size.length;

@@ -157,6 +157,27 @@ TEST_CASE("Each fault of a record is told where it stands") {
     }
 }
 
+TEST_CASE("A log is measured from its wall's corner though it begins at an opening") {
+    Record record = small_record();
+    FoundLog &log = record.logs[0];
+    log.place.piece = 2;
+    log.ends[0].corner = "door";
+    log.zero = "NE"; // where the others of wall A end
+    CHECK(all_of(record).empty());
+    log.zero = "CA"; // by the walls that meet in it
+    CHECK(all_of(record).empty());
+    record.corners = {{.name = "by the well", .walls = {"A", "D"}}};
+    log.zero = "by the well";
+    CHECK(all_of(record).empty());
+    log.zero = "SW"; // of no log and no wall here
+    CHECK(all_of(record).size() == 1);
+    log.place.piece.reset(); // a whole log has its zero at an end
+    log.zero = "CA";
+    CHECK(all_of(record).size() == 1);
+    log.ends.pop_back(); // the other end may be that one
+    CHECK(all_of(record).empty());
+}
+
 TEST_CASE("Logs that belong together may lie in one place") {
     Record record = small_record();
     record.logs[3].place = record.logs[0].place;

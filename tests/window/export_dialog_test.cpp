@@ -8,9 +8,14 @@
 #include "modeler/window/views/plan_view.h"
 #include "tests/window/support/window_test.h"
 
+#include <QAction>
+#include <QApplication>
 #include <QCheckBox>
+#include <QLabel>
 #include <QPushButton>
+#include <QSet>
 #include <QTest>
+#include <QTimer>
 
 using namespace roundlay;
 using namespace roundlay::window;
@@ -22,6 +27,7 @@ class ExportDialogTest : public WindowTest {
     void an_export_is_stopped_and_leaves_nothing();
     void an_export_spares_a_persons_own_files_until_told();
     void an_export_spares_the_files_of_another_document_until_told();
+    void it_says_which_state_it_exports_and_each_has_a_folder();
 };
 
 void ExportDialogTest::an_export_is_stopped_and_leaves_nothing() {
@@ -112,6 +118,39 @@ void ExportDialogTest::an_export_spares_the_files_of_another_document_until_told
         replace->setChecked(true);
         QVERIFY(run() && dialog.succeeded());
     }
+    window.close_document();
+}
+
+void ExportDialogTest::it_says_which_state_it_exports_and_each_has_a_folder() {
+    MainWindow window(kept());
+    Shell shell = a_room();
+    QVERIFY(shown(window, shell, "Old house"));
+    QStringList folders, words;
+    const auto look = [&] {
+        QTimer::singleShot(100, &window, [&] {
+            auto *dialog = qobject_cast<ExportDialog *>(QApplication::activeModalWidget());
+            if (dialog == nullptr) return;
+            const auto *told = dialog->findChild<QLabel *>("exported_state");
+            folders << dialog->folder();
+            words << (told != nullptr ? told->text() : QString());
+            dialog->close();
+        });
+        window.action("export")->trigger();
+    };
+    look(); // of a house that has but one
+    window.action("begin_record")->trigger();
+    QVERIFY(settled(window));
+    for (const char *state : {"as found", "as it shall stand"}) {
+        window.desk().see(state);
+        QVERIFY(settled(window));
+        look();
+    }
+    QCOMPARE(folders.size(), qsizetype(3));
+    QVERIFY(words[0].isEmpty());
+    QVERIFY2(words[1].contains("as found"), qPrintable(words[1]));
+    QVERIFY2(words[2].contains("as it shall stand"), qPrintable(words[2]));
+    QCOMPARE(QSet<QString>(folders.begin(), folders.end()).size(), qsizetype(3));
+    QVERIFY2(folders[1].contains("as-found"), qPrintable(folders[1]));
     window.close_document();
 }
 

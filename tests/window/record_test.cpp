@@ -4,6 +4,8 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell.h"
+#include "modeler/window/frame/state_bar.h"
+#include "modeler/window/panels/message_bar.h"
 #include "modeler/window/record/at_hand.h"
 #include "modeler/window/record/note_edit.h"
 #include "modeler/window/record/photographs.h"
@@ -36,6 +38,8 @@ class RecordTest : public WindowTest {
     void zones_and_pegs_come_and_go_by_typing();
     void photographs_are_shown_and_one_that_moved_is_told();
     void a_log_is_called_otherwise_and_keeps_its_record();
+    void each_refused_box_is_named_and_none_of_the_others_moves();
+    void an_old_house_is_begun_in_the_window();
 };
 
 void RecordTest::what_is_typed_stands_in_the_text_as_it_was_noted() {
@@ -239,6 +243,85 @@ void RecordTest::a_log_is_called_otherwise_and_keeps_its_record() {
     QCOMPARE(record(window).logs.size(), std::size_t(2));
     QCOMPARE(record(window).logs[0].length.written, std::string("6 m"));
     window.close_document();
+}
+
+void RecordTest::each_refused_box_is_named_and_none_of_the_others_moves() {
+    MainWindow window(kept());
+    open_record(window, a_room());
+    window.action("record_log")->trigger();
+    const RecordForm &form = window.record().form();
+    const auto place = [&] { return form.box("bow")->mapTo(&window, QPoint(0, 0)); };
+    window.record().form().go_to("wind"); // all of it is in sight
+    QTest::qWait(20);
+    QPoint before = place();
+    auto *length = qobject_cast<NoteEdit *>(form.box("length"));
+    auto *shoulders = qobject_cast<NoteEdit *>(form.box("between_shoulders"));
+    for (NoteEdit *edit : {length, shoulders}) {
+        edit->setFocus();
+        type_here("abc");
+        QTest::keyClick(edit, Qt::Key_Tab);
+        QTest::qWait(20);
+        QCOMPARE(place(), before);
+    }
+    QCOMPARE(window.record().told().split('\n').size(), qsizetype(2));
+    QVERIFY(window.record().told().contains("Length over all: ") &&
+            window.record().told().contains("Between shoulders: "));
+    QVERIFY(length->toolTip().contains("abc") && shoulders->toolTip().contains("abc"));
+    QVERIFY(window.save_to(folder_.filePath("left-out.roundlay")));
+    QVERIFY2(window.message().sentence().contains("Length over all, Between shoulders"),
+             qPrintable(window.message().sentence()));
+    window.record().form().go_to("on");
+    window.message().answer(0);
+    QCOMPARE(at_hand(), QString("record_length"));
+    QVERIFY(!length->visibleRegion().isEmpty());
+    QTest::qWait(20);
+    before = place(); // scrolled to it
+    length->selectAll();
+    type_here("6 m"); // one is right again, the other is named still
+    press_enter();
+    QTest::qWait(20);
+    QCOMPARE(place(), before);
+    QVERIFY(window.record().told().startsWith("Between shoulders: "));
+    // What cannot be taken and is left is told as it goes.
+    window.selection().choose_wall("C");
+    QVERIFY2(window.findChild<QLabel *>("hint")->text().contains("abc"),
+             qPrintable(window.findChild<QLabel *>("hint")->text()));
+    window.close_document();
+}
+
+void RecordTest::an_old_house_is_begun_in_the_window() {
+    for (const char *name : {"", "as drawn"}) {
+        MainWindow window(kept());
+        Shell shell = a_room();
+        shell.state = name;
+        window.resize(1300, 800);
+        QVERIFY(shown(window, shell, "Old house"));
+        const std::string before = window.desk().document().text();
+        window.action("begin_record")->trigger();
+        QVERIFY(settled(window));
+        const ReadPtr read = window.desk().reading();
+        QVERIFY(read->shell && !has_errors(read->problems));
+        QCOMPARE(read->states.size(), std::size_t(3));
+        QVERIFY(!read->states[0].name.empty() && !read->states[0].measured);
+        QVERIFY(read->states[1].measured && read->states[2].on == read->states[1].name);
+        QVERIFY(window.states().isVisible());
+        QCOMPARE(at_hand(), QString("record_tag")); // typing can begin
+        window.record().form().go_to("end0_height");
+        type_here("250 mm");
+        press_enter();
+        for (const HouseState &state : read->states) { // each of them stands
+            window.desk().see(state.name);
+            QVERIFY(settled(window));
+            QVERIFY2(window.desk().state()->stands(), state.name.c_str());
+        }
+        QCOMPARE(record(window).logs.size(), std::size_t(1));
+        window.action("begin_record")->trigger(); // once is enough
+        QCOMPARE(window.desk().reading()->states.size(), std::size_t(3));
+        window.desk().history().undo();
+        window.desk().history().undo();
+        QCOMPARE(window.desk().document().text(), before);
+        window.close_document();
+    }
 }
 
 int main(int argc, char **argv) {

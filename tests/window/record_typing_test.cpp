@@ -36,6 +36,8 @@ class RecordTypingTest : public WindowTest {
     void tags_say_where_a_log_is_when_the_plan_has_none();
     void what_is_typed_next_replaces_what_stood_there();
     void what_was_typed_is_taken_before_the_next_log_is_chosen();
+    void tab_stops_at_boxes_alone_and_keys_reach_the_titles();
+    void letters_that_are_no_word_choose_none();
 };
 
 /// As a person does it: the key that begins, numbers, Enter; nothing else.
@@ -196,8 +198,8 @@ void RecordTypingTest::what_is_typed_next_replaces_what_stood_there() {
     open_record(window, a_room());
     window.action("record_log")->trigger();
     const std::string tag = window.at_hand().tag();
-    for (const char *number : {"1 mm", "2 mm"}) {
-        window.record().form().go_to("bow");
+    for (const char *number : {"4001 mm", "4002 mm"}) {
+        window.record().form().go_to("length");
         type_here(number);
         press_enter(); // the box just left has changed, the next is shown anew
         QVERIFY(settled(window));
@@ -205,9 +207,9 @@ void RecordTypingTest::what_is_typed_next_replaces_what_stood_there() {
         press_enter();
         QVERIFY(settled(window));
     }
-    QCOMPARE(found(window, tag)->bow.written, std::string("2 mm"));
-    QCOMPARE(found(window, tag)->wind.written, std::string("2 mm"));
-    window.record().form().go_to("wind");
+    QCOMPARE(found(window, tag)->length.written, std::string("4002 mm"));
+    QCOMPARE(found(window, tag)->between_shoulders.written, std::string("4002 mm"));
+    window.record().form().go_to("between_shoulders");
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_End); // and a caret stays where it was put
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Home);
     window.desk().edit_record("From elsewhere", [](const Record &before) {
@@ -218,7 +220,7 @@ void RecordTypingTest::what_is_typed_next_replaces_what_stood_there() {
     QVERIFY(settled(window));
     type_here("1");
     press_enter();
-    QCOMPARE(found(window, tag)->wind.written, std::string("12 mm"));
+    QCOMPARE(found(window, tag)->between_shoulders.written, std::string("14002 mm"));
     window.close_document();
 }
 
@@ -243,6 +245,50 @@ void RecordTypingTest::what_was_typed_is_taken_before_the_next_log_is_chosen() {
     QCOMPARE(window.at_hand().tag(), tag);
     QCOMPARE(at_hand(), QString("record_length"));
     QVERIFY(window.record().told().contains("abc"));
+    window.close_document();
+}
+
+void RecordTypingTest::tab_stops_at_boxes_alone_and_keys_reach_the_titles() {
+    MainWindow window(kept());
+    open_record(window, a_room());
+    window.action("record_log")->trigger();
+    QWidget *form = &window.record().form();
+    int boxes = 0;
+    while (form->isAncestorOf(QApplication::focusWidget()) && boxes < 200) {
+        QVERIFY2(at_hand().startsWith("record_"), qPrintable(at_hand()));
+        ++boxes;
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    QVERIFY2(boxes > 40, qPrintable(QString::number(boxes)));
+    window.record().form().go_to("end0_width");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Up, Qt::ControlModifier);
+    QCOMPARE(at_hand(), QString("fold_ends"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Up);
+    QCOMPARE(at_hand(), QString("fold_log"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    QVERIFY(!window.record().form().box("end0_width")->isVisible());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    QCOMPARE(at_hand(), QString("record_end0_height"));
+    window.close_document();
+}
+
+/// Meant for another box, they make no peg.
+void RecordTypingTest::letters_that_are_no_word_choose_none() {
+    MainWindow window(kept());
+    open_record(window, a_room());
+    window.action("record_log")->trigger();
+    const std::string tag = window.at_hand().tag();
+    window.record().form().go_to("peg0_state");
+    type_here("burnt at the far end");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    QVERIFY(!found(window, tag));
+    window.record().form().go_to("peg0_state");
+    QTest::qWait(700); // and begins anew
+    type_here("bro");
+    press_enter();
+    QCOMPARE(found(window, tag)->pegs.at(0).state, PegState::broken);
     window.close_document();
 }
 

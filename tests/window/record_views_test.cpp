@@ -74,6 +74,7 @@ class RecordViewsTest : public WindowTest {
   private slots:
     void a_log_is_decided_about_on_a_right_click();
     void every_colouring_of_the_record_has_a_legend_and_patterns();
+    void measured_is_what_the_report_calls_measured();
     void a_zone_is_drawn_by_hand_on_a_face();
     void all_of_it_is_seen_on_a_small_screen_in_both_languages();
 
@@ -190,7 +191,8 @@ void RecordViewsTest::every_colouring_of_the_record_has_a_legend_and_patterns() 
                 return entry.words == mark.words && entry.pattern == mark.pattern;
             }));
         if (window.model().view() != nullptr)
-            QVERIFY(window.model().view()->legend_panel().entries().size() == marks.size() + 1);
+            QVERIFY(window.model().view()->legend_panel().entries().size() ==
+                    record_legend(colouring).size() + 1);
         const QImage now = greys(elevation);
         const QRect logs(now.width() / 2, 0, now.width() / 2, now.height()); // the legend is elsewhere
         for (const QImage &before : seen)
@@ -201,6 +203,42 @@ void RecordViewsTest::every_colouring_of_the_record_has_a_legend_and_patterns() 
     window.action("colour_wall")->trigger();
     QTest::qWait(100);
     QVERIFY(elevation.legend_panel().entries().size() > 5);
+    window.close_document();
+}
+
+/// Of its length alone nobody knows how large a log is; zones drawn by hand take nothing from what was
+/// measured.
+void RecordViewsTest::measured_is_what_the_report_calls_measured() {
+    MainWindow window(kept());
+    QVERIFY(shown(window, a_room(), "Certain"));
+    const auto noted = [](const char *written, Certainty certainty = Certainty::measured) {
+        return NotedLength{.written = written, .certainty = certainty};
+    };
+    std::vector<FoundLog> logs;
+    for (int i = 0; i < 6; ++i)
+        logs.push_back(log_in(qPrintable(QStringLiteral("L %1").arg(i)), i + 2));
+    logs[1].ends = {{.corner = "AB", .height = noted("230 mm")}};
+    logs[1].zones = {{.what = Soundness::soft, .from = noted("0 mm", Certainty::proposed)}};
+    logs[2].length = noted("6 m");
+    logs[3].ends = {
+        {.corner = "AB", .height = noted("230 mm"), .width = noted("180 mm", Certainty::proposed)}};
+    logs[4].ends = {{.corner = "AB", .height = noted("230 mm", Certainty::proposed)}};
+    logs[5].length = noted("6 m", Certainty::contradicted);
+    Record record;
+    record.logs = logs;
+    const Layout &layout = window.desk().standing()->job.layout;
+    const auto marks = marked_pieces(record, layout, Colouring::certainty);
+    const QStringList words{"not recorded: by the plan alone",
+                            "measured",
+                            "partly measured",
+                            "partly measured",
+                            "proposed only",
+                            "contradicted"};
+    for (int i = 0; i < 6; ++i) {
+        const auto piece = piece_tagged(layout, "A-0" + std::to_string(i + 2) + "-1");
+        QVERIFY(piece.has_value());
+        QCOMPARE(record_marks(Colouring::certainty)[marks[*piece]].words, words[i]);
+    }
     window.close_document();
 }
 

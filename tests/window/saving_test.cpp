@@ -105,7 +105,7 @@ void SavingTest::saving_over_another_s_change_asks() {
     const std::string theirs = text_of(path_);
     QTRY_VERIFY(window.message().sentence().contains("changed on the disk"));
     const auto save = [&] { window.action("save")->trigger(); };
-    QVERIFY(asked(save, "Go on working").contains("house-as-found.roundlay"));
+    QVERIFY(asked(save, "Go on working").contains("house-changed-elsewhere.roundlay"));
     QCOMPARE(text_of(path_), theirs);
     QCOMPARE(window.desk().document().text(), mine);
     QVERIFY(!asked(save, "Load theirs").isEmpty());
@@ -119,12 +119,12 @@ void SavingTest::saving_over_another_s_change_asks() {
     const std::string again = text_of(path_);
     QVERIFY(!asked(save, "Overwrite").isEmpty());
     QCOMPARE(text_of(path_), window.desk().document().text());
-    QCOMPARE(text_of(QFileInfo(path_).dir().filePath("house-as-found.roundlay")), again);
-    QVERIFY(window.message().sentence().contains("house-as-found.roundlay"));
+    QCOMPARE(text_of(QFileInfo(path_).dir().filePath("house-changed-elsewhere.roundlay")), again);
+    QVERIFY(window.message().sentence().contains("house-changed-elsewhere.roundlay"));
     QVERIFY(!window.desk().unsaved());
     change_on_disk(path_); // and a second is kept beside the first
     QVERIFY(!asked(save, "Overwrite").isEmpty());
-    QVERIFY(QFile::exists(QFileInfo(path_).dir().filePath("house-as-found-2.roundlay")));
+    QVERIFY(QFile::exists(QFileInfo(path_).dir().filePath("house-changed-elsewhere-2.roundlay")));
     window.close_document();
 }
 

@@ -73,6 +73,18 @@ void ThingsInFilesTest::a_picture_has_the_stated_size_and_shows_the_model() {
     window_->model().show_labels(true);
     QVERIFY(!write_picture(view, {500, 310}, path, window_.get()));
     QVERIFY(QImage(path) != plain); // with its tags
+    window_->show_legend(true);
+    QVERIFY(!write_picture(view, {500, 310}, path, window_.get()));
+    const QImage uncalled(path);
+    QVERIFY(!write_picture(view, {500, 310}, path, window_.get(), "Old house, as found"));
+    const QImage called(path);
+    QVERIFY(called.copy(0, 0, 250, 60) != uncalled.copy(0, 0, 250, 60)); // which house, in which state
+    window_->show_legend(false);
+    QVERIFY(!write_picture(view, {500, 310}, path, window_.get()));
+    const QRect low(0, 155, 250, 155);
+    QVERIFY(QImage(path).copy(low) != uncalled.copy(low)); // the legend goes with the picture
+    boxes[0]->setValue(1);
+    QVERIFY(dialog.size_in_pixels() == QSize(500, 310)); // nobody would see anything
     const auto why = write_picture(view, {50, 31}, folder_.filePath("nowhere/model.png"), window_.get());
     QVERIFY(why && !why->isEmpty());
 }

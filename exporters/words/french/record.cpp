@@ -104,6 +104,10 @@ constexpr Entry entries[] = {
     {"keep", "garder"},
     {"later cut: %1", "coupe ultérieure : %1"},
     {"leave out", "ne pas reposer"},
+    {"log %1 goes elsewhere, and %2, where it was found, is shown as old wood still: state what stands there "
+     "in this state",
+     "la pièce %1 va ailleurs, et %2, là où elle a été trouvée, est encore montrée en bois ancien : indiquez "
+     "ce qui se tient là dans cet état"},
     {"log %1 is %2 high where it is lowest, and %3 needs %4: it is too low for that place",
      "la pièce %1 est haute de %2 là où elle est la plus basse, et il faut %4 à %3 : elle est trop basse "
      "pour cette place"},

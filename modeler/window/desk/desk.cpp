@@ -183,7 +183,7 @@ QString Desk::free_path_beside() const {
     const QFileInfo file(path_);
     QString free;
     for (int number = 1; free.isEmpty() || QFileInfo::exists(free); ++number) {
-        const QString name = tr("%1-as-found").arg(file.completeBaseName());
+        const QString name = tr("%1-changed-elsewhere").arg(file.completeBaseName());
         free = file.dir().filePath((number == 1 ? name : QStringLiteral("%1-%2").arg(name).arg(number)) +
                                    u'.' + file.suffix());
     }

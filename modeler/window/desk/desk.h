@@ -71,6 +71,9 @@ class Desk : public QObject {
     /// Changes what the record says of the house that was found, whatever state is seen; false where it
     /// cannot be, with refused() saying why.
     bool edit_record(const QString &name, const RecordEdit &change);
+    /// Puts states of a house that was found beside the document's own shell: as it was measured, and what it
+    /// shall be. True where there are some already; false where it cannot be, with refused() saying why.
+    bool begin_states();
 
     // Which state of the house is seen, and edited
     void see(const std::string &state); ///< by its name; the document's own for a name that it does not have

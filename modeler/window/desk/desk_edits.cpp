@@ -104,4 +104,27 @@ bool Desk::edit_record(const QString &name, const RecordEdit &change) {
     return replace_text(name, std::get<Document>(made).text());
 }
 
+bool Desk::begin_states() {
+    if (before_drag_) cancel();
+    const ReadPtr before = read(document_);
+    const auto refuse = [this](const QString &why) {
+        emit refused(why);
+        return false;
+    };
+    if (!before->shell) return refuse(unreadable());
+    if (before->states.size() > 1) return true;
+    Shell named = *before->shell; // of several states the document's own must say which it is
+    if (named.state.empty()) named.state = tr("as planned").toStdString();
+    auto next = restated(document_, *before->shell, named);
+    if (const auto *problem = std::get_if<Problem>(&next)) return refuse(problem_text(*problem));
+    const Document &own = std::get<Document>(next);
+    const std::string found = tr("as found").toStdString(), wanted = tr("as it shall stand").toStdString();
+    const std::string text = own.text() + (own.text().ends_with('\n') ? "\n" : "\n\n") +
+                             "[[state]]\nname = \"" + found + "\"\nmeasured = true\n\n[[state]]\nname = \"" +
+                             wanted + "\"\non = \"" + found + "\"\n";
+    const Made made = taken(Document(text, own.file()));
+    if (const auto *why = std::get_if<QString>(&made)) return refuse(*why);
+    return replace_text(tr("Record an old house"), text);
+}
+
 } // namespace roundlay::window

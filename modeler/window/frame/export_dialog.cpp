@@ -58,6 +58,12 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     auto *grid = new QGridLayout(this);
     make_choices();
     int row = 0;
+    if (!job_.shell.state.empty()) {
+        auto *state =
+            new WrappedLabel(tr("State of the house that is exported: %1").arg(text(job_.shell.state)));
+        state->setObjectName(QStringLiteral("exported_state"));
+        grid->addWidget(state, row++, 0, 1, 3);
+    }
     grid->addWidget(choices_in_view(), row++, 0, 1, 3);
     add_paper(*grid, row++);
     add_folder(*grid, row++);

@@ -146,6 +146,7 @@ void MainWindow::connect_views() {
     connect(elevation_, &ElevationView::told, this, &MainWindow::tell);
     connect(faces_, &FacesView::hinted, this, &MainWindow::hint);
     connect(faces_, &FacesView::told, this, &MainWindow::tell);
+    connect(&record_->form(), &RecordForm::dropped, this, &MainWindow::tell_dropped);
     connect(model_, &ModelPage::hinted, this, &MainWindow::hint);
     connect(model_, &ModelPage::coloured, elevation_, &ElevationView::set_colouring);
     connect(joint_, &JointPage::hinted, this, &MainWindow::hint);
@@ -175,8 +176,15 @@ void MainWindow::connect_refusals() {
     connect(desk_.get(), &Desk::searched, this, [this, looking] {
         if (hint_->text() == looking) hint_->clear();
     });
-    for (const MeasureEdit *edit : findChildren<MeasureEdit *>())
+    for (const MeasureEdit *edit : findChildren<MeasureEdit *>()) {
         connect(edit, &MeasureEdit::mended, this, forget);
+        if (!record_->form().isAncestorOf(edit)) // which tells of its own
+            connect(edit, &MeasureEdit::dropped, this,
+                    [this, edit](const QString &typed) { tell_dropped(edit->accessibleName(), typed); });
+    }
+    connect(&told_, &QTimer::timeout, this, [this] { // what was done is no news for ever
+        if (hint_->text() == told_words_ && told_words_ != refusal_) hint_->clear();
+    });
 }
 
 void MainWindow::show_document() {

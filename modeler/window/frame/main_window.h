@@ -143,7 +143,10 @@ class MainWindow : public QMainWindow {
     // main_window_files.cpp
     bool may_leave(); ///< asks where there is unsaved work
     void let_go_of_typed();
-    void take_typed(); ///< what stands in a field or the text and was not taken yet
+    void take_typed();    ///< what stands in a field or the text and was not taken yet
+    void tell_left_out(); ///< fields whose words the file does not have, for they could not be taken
+    void show_field(QWidget &field);
+    void begin_record();
     bool save();
     bool save_as();
     void ask_new(bool drawn = false);
@@ -166,6 +169,7 @@ class MainWindow : public QMainWindow {
     void drop_menu();
     void hint(const QString &words);
     void tell(const QString &words); ///< what was done or refused: it stays to be read
+    void tell_dropped(const QString &field, const QString &typed);
     void forget_told();
     void enable_legend();
     std::vector<std::pair<QString, Legend *>> legends() const;
@@ -202,6 +206,7 @@ class MainWindow : public QMainWindow {
     StateBar *states_;
     QLabel *hint_, *summary_;
     QString refusal_;          ///< of the last edit, while it holds
+    QString told_words_;       ///< the last
     bool offers_left_ = false; ///< of recovery, that were not put off
     QMenu *recent_ = nullptr;
     QPointer<QMenu> thing_menu_; ///< that was shown last

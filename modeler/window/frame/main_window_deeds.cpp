@@ -4,6 +4,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/record/record_panel.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/scene_view.h"
 
@@ -62,6 +63,15 @@ void MainWindow::choose_next_piece(int step) {
     selection_->choose_piece(layout, Index<Piece>((now + step + count) % count));
 }
 
+void MainWindow::begin_record() {
+    take_typed();
+    if (!desk_->begin_states()) return;
+    bring_to_front(QStringLiteral("record"));
+    record_->begin_typing();
+    tell(tr("The states of the house stand over the views. What is typed in the panel Record is in all of "
+            "them."));
+}
+
 namespace {
 
 QString keys_of_views() {
@@ -106,7 +116,8 @@ QString keys_of_record() {
         "<p>Enter takes what is typed and goes to the next box, at the end of a log to the next log; with "
         "Shift it goes back. With Ctrl it goes to the same box of the next log. The title of a group folds "
         "it "
-        "away, and Enter passes it by. The Menu key on a number says whether it is measured, proposed or "
+        "away, and Enter and Tab pass it by; Ctrl+Up goes to it, Space folds it. The Menu key on a number "
+        "says whether it is measured, proposed or "
         "contradicted. Faces may be typed by their first letters.</p>");
 }
 

@@ -91,6 +91,7 @@ bool MainWindow::save_to(const QString &path) {
     keeping_.stop();
     remember_file(path);
     show_document();
+    tell_left_out();
     return true;
 }
 
@@ -174,7 +175,9 @@ void MainWindow::ask_export() {
     job.document_sha256 = sha256_hex(desk_->document().text());
     job.record = std::make_shared<const Record>(desk_->state()->read.record);
     const QFileInfo file(desk_->path().isEmpty() ? QDir::home().filePath(desk_->title()) : desk_->path());
-    const QString name = text(safe_file_name(file.completeBaseName().toStdString()));
+    QString name = text(safe_file_name(file.completeBaseName().toStdString()));
+    if (const std::string state = job.shell.state; !state.empty()) // each state into a folder of its own
+        name += u'-' + text(safe_file_name(state)).replace(u' ', u'-');
     ExportDialog dialog(std::move(job), file.dir().filePath(tr("%1-export").arg(name)), this);
     dialog.exec();
 }

@@ -194,6 +194,8 @@ void MainWindow::make_shell_menu() {
     add(shell, "wall_inward", tr("Move the wall &inward"), QKeySequence(tr("Ctrl+Shift+Down")),
         [this] { plan_->nudge(-1); });
     shell->addSeparator();
+    add(shell, "begin_record", tr("Record an old &house"), {}, [this] { begin_record(); });
+    shell->addSeparator();
     add(shell, "units", tr("Switch &units"), QKeySequence(tr("Ctrl+U")), [this] { switch_units(); });
 }
 
@@ -227,7 +229,7 @@ void MainWindow::make_view_menu() {
     QAction *legend = add(menu, "legend", tr("Le&gend"), QKeySequence(tr("Ctrl+L")), [] {});
     legend->setCheckable(true);
     connect(legend, &QAction::triggered, this, [this](bool on) { show_legend(on); });
-    add(menu, "play", tr("&Play the raise"), QKeySequence(tr("Ctrl+R")),
+    add(menu, "play", tr("Pla&y the raise"), QKeySequence(tr("Ctrl+R")),
         [this] { model_->play(!model_->is_playing()); });
     make_colour_menu(menu);
     menu->addSeparator();
@@ -294,7 +296,7 @@ void MainWindow::make_appearance_menu(QMenu *menu) {
 
 /// Every language by its own name, whatever is spoken now.
 void MainWindow::make_language_menu(QMenu *menu) {
-    QMenu *languages = menu->addMenu(tr("Lan&guage"));
+    QMenu *languages = menu->addMenu(tr("Lang&uage"));
     auto *group = new QActionGroup(this);
     const std::vector<std::tuple<QString, QString, QString>> all = {
         {"language_system", tr("As the &system"), QString()},

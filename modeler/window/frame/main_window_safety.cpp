@@ -4,13 +4,16 @@
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/main_window.h"
+#include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/message_bar.h"
 
 #include <QDir>
+#include <QDockWidget>
 #include <QFile>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollArea>
 
 namespace roundlay::window {
 
@@ -152,6 +155,34 @@ void MainWindow::tell_failure(const QString &what) {
     desk_->cancel();
     message_->say(words, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
     keep_aside();
+}
+
+void MainWindow::tell_left_out() {
+    QStringList names;
+    QPointer<MeasureEdit> first;
+    for (MeasureEdit *edit : findChildren<MeasureEdit *>()) {
+        if (edit->complaint().isEmpty()) continue;
+        if (!first) first = edit;
+        names << edit->accessibleName();
+    }
+    if (!first) return;
+    message_->say(tr("Saved without what could not be taken: %1. It still stands there to be put right.")
+                      .arg(names.join(QStringLiteral(", "))),
+                  {{tr("Show it"),
+                    [this, first] {
+                        if (first) show_field(*first);
+                    }},
+                   {tr("Close"), {}}});
+}
+
+/// With its panel in front, and scrolled to.
+void MainWindow::show_field(QWidget &field) {
+    for (QWidget *at = &field; at != nullptr; at = at->parentWidget()) {
+        constexpr int beside = 24; // pixels
+        if (auto *area = qobject_cast<QScrollArea *>(at)) area->ensureWidgetVisible(&field, beside, beside);
+        if (const auto *dock = qobject_cast<QDockWidget *>(at)) bring_to_front(dock->objectName());
+    }
+    field.setFocus(Qt::TabFocusReason);
 }
 
 } // namespace roundlay::window

@@ -79,7 +79,12 @@ void MainWindow::forget_told() {
 void MainWindow::tell(const QString &words) {
     constexpr int to_be_read = 5000; // ms
     hint_->setText(words);
+    told_words_ = words;
     told_.start(to_be_read);
+}
+
+void MainWindow::tell_dropped(const QString &field, const QString &typed) {
+    tell(tr("%1: “%2” could not be taken and is gone, for something else is chosen now.").arg(field, typed));
 }
 
 std::vector<std::pair<QString, Legend *>> MainWindow::legends() const {
@@ -113,7 +118,10 @@ void MainWindow::go_to_text(int line, int column) {
 }
 
 void MainWindow::save_this_picture() {
-    if (model_->view() != nullptr) save_picture(*model_->view(), desk_->title(), this);
+    if (model_->view() == nullptr) return;
+    const std::string &state = desk_->state()->job.shell.state;
+    const QString caption = state.empty() ? desk_->title() : tr("%1, %2").arg(desk_->title(), text(state));
+    save_picture(*model_->view(), caption, caption, this);
 }
 
 void MainWindow::print_this_sheet() {

@@ -27,7 +27,7 @@ namespace roundlay::window {
 
 namespace {
 
-constexpr int most_pixels = 8192, usual_width = 1600;
+constexpr int least_pixels = 64, most_pixels = 8192, usual_width = 1600; // smaller shows nothing
 
 Drawn<Picture> drawn_safely(const std::function<Drawn<Picture>()> &draw) {
     Drawn<Picture> drawn = PictureFailure{};
@@ -62,17 +62,20 @@ Drawn<Picture> drawn_aside(const std::function<Drawn<Picture>()> &draw, QWidget 
 }
 
 PictureSizeDialog::PictureSizeDialog(QSize view, QWidget *parent)
-    : QDialog(parent), width_(new CountBox(1, most_pixels)), height_(new CountBox(1, most_pixels)) {
+    : QDialog(parent), width_(new CountBox(least_pixels, most_pixels)),
+      height_(new CountBox(least_pixels, most_pixels)) {
     setWindowTitle(tr("Save this picture"));
     auto *form = new QFormLayout(this);
     for (CountBox *box : {width_, height_})
         box->setSuffix(tr(" pixels"));
     width_->show_count(usual_width);
-    height_->show_count(std::clamp(usual_width * view.height() / std::max(view.width(), 1), 1, most_pixels));
+    height_->show_count(
+        std::clamp(usual_width * view.height() / std::max(view.width(), 1), least_pixels, most_pixels));
     add_field(*form, tr("&Width"), *width_);
     add_field(*form, tr("&Height"), *height_);
-    form->addRow(
-        new WrappedLabel(tr("A PNG of the model as it is seen now, with its section and its tags.")));
+    form->addRow(new WrappedLabel(
+        tr("A PNG of the model as it is seen now, with its section and its tags; while the legend "
+           "is on, with the legend, the name of the house and its state too.")));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     QPushButton *save = buttons->addButton(tr("&Save as…"), QDialogButtonBox::AcceptRole);
     for (const CountBox *box : {width_, height_})
@@ -88,21 +91,21 @@ QSize PictureSizeDialog::size_in_pixels() const {
     return {width_->count(), height_->count()};
 }
 
-std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path,
-                                     QWidget *parent) {
+std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path, QWidget *parent,
+                                     const QString &caption) {
     const auto drawn = drawn_aside(view.picture_now(size), parent);
     if (const auto *failure = std::get_if<PictureFailure>(&drawn)) return kernel_words(failure->message);
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    if (!view.with_tags(std::get<Picture>(drawn)).save(&buffer, "PNG"))
+    if (!view.with_tags(std::get<Picture>(drawn), caption).save(&buffer, "PNG"))
         return PictureSizeDialog::tr("The picture could not be made into a PNG.");
     const std::string_view all(bytes.constData(), static_cast<std::size_t>(bytes.size()));
     if (const auto error = write_file(path.toStdString(), all)) return kernel_words(error->message);
     return {};
 }
 
-void save_picture(const SceneView &view, const QString &name, QWidget *parent) {
+void save_picture(const SceneView &view, const QString &name, const QString &caption, QWidget *parent) {
     PictureSizeDialog dialog(view.QWidget::size(), parent);
     if (dialog.exec() != QDialog::Accepted) return;
     QString path = QFileDialog::getSaveFileName(
@@ -110,7 +113,7 @@ void save_picture(const SceneView &view, const QString &name, QWidget *parent) {
         PictureSizeDialog::tr("PNG picture (*.png)"));
     if (path.isEmpty()) return;
     if (!path.endsWith(QStringLiteral(".png"), Qt::CaseInsensitive)) path += QStringLiteral(".png");
-    if (const auto why = write_picture(view, dialog.size_in_pixels(), path, parent))
+    if (const auto why = write_picture(view, dialog.size_in_pixels(), path, parent, caption))
         QMessageBox::warning(parent, dialog.windowTitle(), *why);
 }
 

@@ -29,9 +29,10 @@ class PictureSizeDialog : public QDialog {
 };
 
 /// Draws it aside, with a sign that it does. A returned text is a sentence that says why it could not be.
-std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path, QWidget *parent);
+std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path, QWidget *parent,
+                                     const QString &caption = {});
 
-/// Asks for size and file, and says what became of it.
-void save_picture(const SceneView &view, const QString &name, QWidget *parent);
+/// Asks for size and file, and says what became of it. `caption` stands on it while the legend is on.
+void save_picture(const SceneView &view, const QString &name, const QString &caption, QWidget *parent);
 
 } // namespace roundlay::window

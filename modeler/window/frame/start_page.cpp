@@ -21,12 +21,19 @@
 namespace roundlay::window {
 
 std::vector<Demo> demos() {
+    const QString plain = StartPage::tr("A demo to look at and to change");
     return {
-        {StartPage::tr("One room of five rounds, for teaching"), QStringLiteral(":/demos/one-room.roundlay")},
-        {StartPage::tr("L-shaped house of thirteen rounds"), QStringLiteral(":/demos/ell-house.roundlay")},
-        {StartPage::tr("Long house with an inset porch"), QStringLiteral(":/demos/long-house.roundlay")},
+        {StartPage::tr("One room of five rounds, for teaching"), QStringLiteral(":/demos/one-room.roundlay"),
+         plain},
+        {StartPage::tr("L-shaped house of thirteen rounds"), QStringLiteral(":/demos/ell-house.roundlay"),
+         plain},
+        {StartPage::tr("Long house with an inset porch"), QStringLiteral(":/demos/long-house.roundlay"),
+         plain},
         {StartPage::tr("Cabin of round logs with a partition"),
-         QStringLiteral(":/demos/round-cabin.roundlay")}};
+         QStringLiteral(":/demos/round-cabin.roundlay"), plain},
+        {StartPage::tr("Old house that stands, with its record"),
+         QStringLiteral(":/demos/old-house.roundlay"),
+         StartPage::tr("A demo; to record your own, begin a new shell, then Shell › Record an old house")}};
 }
 
 namespace {
@@ -135,7 +142,7 @@ StartPage::StartPage(QWidget *parent)
 }
 
 void StartPage::add_title(QVBoxLayout &column) {
-    constexpr int icon_size = 96;
+    constexpr int icon_size = 56;
     auto *sign = new QLabel;
     sign->setPixmap(QIcon(QStringLiteral(":/roundlay.svg")).pixmap(icon_size, icon_size));
     auto *title = new QLabel(tr("A shell of hewn logs, from the plan to the last peg"));
@@ -163,12 +170,12 @@ void StartPage::add_links(QVBoxLayout &column) {
             &QCommandLinkButton::clicked, this, &StartPage::asked_for_open);
     int number = 0;
     for (const Demo &demo : demos())
-        connect(link(demo_icon(demo), demo.name, tr("A demo to look at and to change")),
-                &QCommandLinkButton::clicked, this, [this, n = number++] { emit asked_for_demo(n); });
+        connect(link(demo_icon(demo), demo.name, demo.more), &QCommandLinkButton::clicked, this,
+                [this, n = number++] { emit asked_for_demo(n); });
 }
 
 void StartPage::add_recent(QVBoxLayout &column) {
-    constexpr int least = 64;
+    constexpr int least = 48;
     recent_label_->setBuddy(recent_);
     recent_->setAccessibleName(tr("Recent documents"));
     recent_->setMinimumHeight(least);

@@ -14,6 +14,7 @@ namespace roundlay::window {
 struct Demo {
     QString name; ///< for people
     QString file; ///< inside the program
+    QString more; ///< of it, in a line
 };
 std::vector<Demo> demos();
 

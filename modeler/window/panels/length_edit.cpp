@@ -33,7 +33,13 @@ void MeasureEdit::put(const QString &value) {
 }
 
 void MeasureEdit::let_go() {
-    if (isModified()) show_value();
+    if (isModified()) show_other();
+}
+
+void MeasureEdit::show_other() {
+    const QString typed = isModified() && !complaint_.isEmpty() ? QLineEdit::text() : QString();
+    show_value();
+    if (!typed.isEmpty()) emit dropped(typed);
 }
 
 void MeasureEdit::blank() {

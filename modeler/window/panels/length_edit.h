@@ -31,6 +31,8 @@ class MeasureEdit : public QLineEdit {
     void complained(const QString &sentence); ///< empty when it is right again
     void remarked();
     void mended(); ///< what was complained of is no more
+    void
+    dropped(const QString &typed); ///< what could not be taken is gone: the field is of something else now
 
   protected:
     /// Reads the text into the value that waits, or returns why not.
@@ -40,6 +42,7 @@ class MeasureEdit : public QLineEdit {
     virtual QString shown() const = 0; ///< the value that holds, as text
     void take_waiting();               ///< by the person, otherwise than by typing
     void show_value();
+    void show_other(); ///< a value that comes from elsewhere
     void focusOutEvent(QFocusEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
 
@@ -64,7 +67,7 @@ template <typename Value> class ValueEdit : public MeasureEdit {
     void set_value(const Value &value, bool same_looks = true) {
         const bool same = same_looks && value == value_;
         value_ = value;
-        if (!same || !isModified()) show_value();
+        if (!same || !isModified()) show_other();
     }
 
     Value value_{}, waiting_{};

@@ -97,6 +97,10 @@ const LogAtHand *AtHand::log() {
     return at ? &logs_[*at] : nullptr;
 }
 
+const Chosen &AtHand::chosen() const {
+    return selection_.chosen();
+}
+
 const std::string &AtHand::tag() {
     pick();
     return tag_;

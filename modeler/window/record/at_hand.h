@@ -11,6 +11,7 @@ namespace roundlay::window {
 
 class Desk;
 class Selection;
+struct Chosen;
 
 class AtHand : public QObject {
     Q_OBJECT
@@ -20,6 +21,7 @@ class AtHand : public QObject {
     const std::vector<LogAtHand> &logs();
     const LogAtHand *log(); ///< null: none. With what the plan proposes for its ends
     const std::string &tag();
+    const Chosen &chosen() const;       ///< in the views, whatever it is
     std::optional<std::size_t> place(); ///< of it among logs()
 
     void take(std::size_t at); ///< of logs(); the views choose it too

@@ -33,8 +33,26 @@ void ChoiceEdit::show_choice(int index) {
 
 void ChoiceEdit::keyPressEvent(QKeyEvent *event) {
     by_keys_ = true;
-    QComboBox::keyPressEvent(event);
+    if (!is_meant_for_others(*event)) QComboBox::keyPressEvent(event);
     by_keys_ = false;
+}
+
+/// Letters that come to none of the words were meant for another box: what their first ones came to is not
+/// taken.
+bool ChoiceEdit::is_meant_for_others(const QKeyEvent &event) {
+    const QString letters = event.text();
+    if (letters.isEmpty() || !letters.front().isPrint() || event.modifiers() & Qt::ControlModifier) {
+        typed_.clear();
+        return false;
+    }
+    if (!pause_.isActive()) typed_.clear();
+    typed_ += letters;
+    pause_.start();
+    for (int at = 0; at < count(); ++at)
+        if (itemText(at).startsWith(typed_, Qt::CaseInsensitive)) return false;
+    if (typed_.count(typed_.front(), Qt::CaseInsensitive) == typed_.size()) return false; // goes through them
+    setCurrentIndex(shown_);
+    return true;
 }
 
 void ChoiceEdit::focusOutEvent(QFocusEvent *event) {

@@ -24,7 +24,10 @@ class ChoiceEdit : public QComboBox {
     void focusOutEvent(QFocusEvent *event) override;
 
   private:
+    bool is_meant_for_others(const QKeyEvent &event);
+
     QTimer pause_;
+    QString typed_; ///< without a rest
     bool by_keys_ = false;
     int shown_ = -1;
 };

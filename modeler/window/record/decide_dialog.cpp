@@ -2,6 +2,7 @@
 
 #include "kernel/document/limits.h"
 #include "kernel/shell/plan_edit.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/wrapped_label.h"
@@ -31,6 +32,12 @@ QString history_of(const FoundLog &log) {
                          : DecideDialog::tr("Decided so far: %1").arg(all.join(QStringLiteral("; ")));
 }
 
+/// In the language that is spoken, whatever the system's own is, and without the day of the week.
+QString today() {
+    const QLocale spoken(language() == Language::french ? QLocale::French : QLocale::English);
+    return spoken.toString(QDate::currentDate(), QStringLiteral("d MMMM yyyy"));
+}
+
 QSpinBox *counting(int least, int most, const char *name) {
     auto *box = new QSpinBox;
     box->setRange(least, most);
@@ -54,7 +61,7 @@ DecideDialog::DecideDialog(const FoundLog &log, Decision first, const Shell &she
     for (const Partition &partition : shell.partitions)
         wall_->addItem(text(partition.name));
     by_->setText(QSettings().value(by_key).toString());
-    on_->setText(QLocale().toString(QDate::currentDate(), QLocale::LongFormat));
+    on_->setText(today());
     piece_->setSpecialValueText(tr("the whole round"));
     what_->setObjectName(QStringLiteral("decide_what"));
     wall_->setObjectName(QStringLiteral("decide_wall"));
@@ -76,6 +83,9 @@ DecideDialog::DecideDialog(const FoundLog &log, Decision first, const Shell &she
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(this, &QDialog::accepted, this, [this] { QSettings().setValue(by_key, by_->text()); });
     connect(what_, &QComboBox::currentIndexChanged, this, &DecideDialog::show_where);
+    constexpr int letters = 32; // a date, a name and a reason are read whole
+    for (QLineEdit *edit : {by_, on_, why_})
+        edit->setMinimumWidth(letters * fontMetrics().averageCharWidth());
     show_where();
     why_->setFocus();
 }

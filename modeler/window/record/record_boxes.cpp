@@ -1,5 +1,7 @@
 #include "modeler/window/record/record_boxes.h"
 
+#include "modeler/window/record/found_words.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -49,6 +51,23 @@ RecordBox several(const char *name, const QString &label, std::vector<std::strin
                      [member](FoundLog &log, const std::string &typed) { log.*member = parted(typed); }}};
 }
 
+QStringList faces_or_none() {
+    QStringList words{QString()};
+    for (const FoundFace face : all_faces)
+        words << face_word(face);
+    return words;
+}
+
+int place_of_face(const std::optional<FoundFace> &face) {
+    if (!face) return 0;
+    return static_cast<int>(std::ranges::find(all_faces, *face) - std::begin(all_faces)) + 1;
+}
+
+std::optional<FoundFace> face_at(int choice) {
+    if (choice <= 0) return {};
+    return all_faces[choice - 1];
+}
+
 RecordGroup log_group() {
     return {QStringLiteral("log"),
             Boxes::tr("Log"),
@@ -59,6 +78,9 @@ RecordGroup log_group() {
              words("zero", Boxes::tr("Measured from"), &FoundLog::zero),
              words("butt", Boxes::tr("Butt at"), &FoundLog::butt),
              number("bow", Boxes::tr("Bow"), &FoundLog::bow),
+             {QStringLiteral("bow_to"), Boxes::tr("Bow to the"),
+              ChoiceBox{faces_or_none(), [](const FoundLog &log) { return place_of_face(log.bow_to); },
+                        [](FoundLog &log, int chosen) { log.bow_to = face_at(chosen); }}},
              number("wind", Boxes::tr("Wind"), &FoundLog::wind)}};
 }
 

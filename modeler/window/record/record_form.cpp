@@ -56,6 +56,8 @@ QWidget *RecordForm::add_group(const QString &name, const QString &title) {
     head->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     head->setAutoRaise(true);
     head->setCheckable(true);
+    head->setFocusPolicy(Qt::NoFocus); // from box to box Tab passes by it; Ctrl+Up goes to it
+    head->installEventFilter(this);
     QFont bold = head->font();
     bold.setBold(true);
     head->setFont(bold);
@@ -64,6 +66,7 @@ QWidget *RecordForm::add_group(const QString &name, const QString &title) {
     column_->addWidget(whole);
     groups_.insert(name, whole);
     heads_.insert(name, head);
+    head_order_.push_back(name);
     connect(head, &QToolButton::toggled, this, [this, name](bool away) { fold(name, away); });
     head->setArrowType(Qt::DownArrow);
     head->setChecked(QSettings().value(folded_key(name), false).toBool());
@@ -153,11 +156,25 @@ QWidget *RecordForm::make_box(const RecordBox &box, const QString &group) {
     return made;
 }
 
-/// What it complains of is told over the boxes, by its label.
+/// What it complains of is told over the boxes, by its label, and by the box itself.
 void RecordForm::follow(MeasureEdit &edit, const RecordBox &box) {
-    connect(&edit, &MeasureEdit::complained, this, [this, label = box.label](const QString &sentence) {
-        emit complained(sentence.isEmpty() ? QString() : tr("%1: %2").arg(label, sentence));
+    connect(&edit, &MeasureEdit::complained, this, [this, &edit](const QString &sentence) {
+        edit.setToolTip(sentence);
+        emit complained(complaints());
     });
+    connect(&edit, &MeasureEdit::dropped, this,
+            [this, label = box.label](const QString &typed) { emit dropped(label, typed); });
+}
+
+/// Of every box, for each waits to be put right.
+QString RecordForm::complaints() const {
+    QStringList all;
+    for (const Shown &shown : boxes_)
+        if (const auto *edit = qobject_cast<MeasureEdit *>(shown.widget);
+            edit && !edit->complaint().isEmpty())
+            all << tr("%1: %2").arg(shown.box.label, edit->complaint());
+    all.sort();
+    return all.join(u'\n');
 }
 
 QWidget *RecordForm::make_number(const RecordBox &box) {

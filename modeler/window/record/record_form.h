@@ -37,7 +37,8 @@ class RecordForm : public QWidget {
     void stated(const QString &box, const roundlay::window::RecordForm::Change &change, QWidget *field);
     /// Past the last box, or before the first; with `box` the same one of another log is meant.
     void left(int step, const QString &box);
-    void complained(const QString &sentence); ///< of a box by its label; empty: no more
+    void complained(const QString &sentences); ///< of boxes by their labels, a line for each; empty: no more
+    void dropped(const QString &box, const QString &typed); ///< what could not be taken is gone
 
   protected:
     bool eventFilter(QObject *object, QEvent *event) override;
@@ -69,12 +70,15 @@ class RecordForm : public QWidget {
     QWidget *make_choice(const RecordBox &box);
     void fill(QGridLayout &grid, const std::vector<RecordBox> &boxes, const QString &group);
     void follow(class MeasureEdit &edit, const RecordBox &box);
+    QString complaints() const;
     void fold(const QString &group, bool away);
     void show_box(const Shown &shown, FoundLog &log) const;
     void show_list(List &list, FoundLog &log);
     void show_ends(const LogAtHand &log);
     std::vector<QWidget *> chain() const;
     bool go_on(QWidget &from, int step, bool same_box);
+    void go_to_head(const QString &group, int step);
+    bool key_on_head(QToolButton &head, int key);
     QString name_of(const QWidget &widget) const;
 
     QHash<QString, Shown> boxes_;
@@ -82,6 +86,7 @@ class RecordForm : public QWidget {
     std::vector<List> lists_;
     QHash<QString, QWidget *> groups_;
     QHash<QString, QToolButton *> heads_;
+    std::vector<QString> head_order_;
     QLabel *end_names_[2];
     EndNames ends_;
     QBoxLayout *column_;

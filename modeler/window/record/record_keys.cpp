@@ -5,6 +5,7 @@
 
 #include <QKeyEvent>
 #include <QScrollArea>
+#include <QToolButton>
 #include <algorithm>
 
 namespace roundlay::window {
@@ -77,9 +78,28 @@ bool RecordForm::go_on(QWidget &from, int step, bool same_box) {
     return true;
 }
 
+void RecordForm::go_to_head(const QString &group, int step) {
+    const auto at = std::ranges::find(head_order_, group) - head_order_.begin() + step;
+    if (at >= 0 && at < std::ssize(head_order_))
+        go_into(*heads_.value(head_order_[static_cast<std::size_t>(at)]));
+}
+
+/// Space folds, up and down go to the titles beside it, Enter into its boxes.
+bool RecordForm::key_on_head(QToolButton &head, int key) {
+    const QString group = heads_.key(&head);
+    if (key == Qt::Key_Up || key == Qt::Key_Down) return go_to_head(group, key == Qt::Key_Up ? -1 : 1), true;
+    if (key != Qt::Key_Return && key != Qt::Key_Enter) return false;
+    for (QWidget *box : chain())
+        if (boxes_.value(name_of(*box)).group == group) return go_into(*box), true;
+    return true;
+}
+
 bool RecordForm::eventFilter(QObject *object, QEvent *event) {
     if (event->type() != QEvent::KeyPress) return false;
     const auto &key = *static_cast<QKeyEvent *>(event);
+    if (auto *head = qobject_cast<QToolButton *>(object)) return key_on_head(*head, key.key());
+    if (key.key() == Qt::Key_Up && key.modifiers() == Qt::ControlModifier)
+        return go_to_head(boxes_.value(name_of(*qobject_cast<QWidget *>(object))).group, 0), true;
     if (key.key() != Qt::Key_Return && key.key() != Qt::Key_Enter) return false;
     auto *box = qobject_cast<QWidget *>(object);
     return go_on(*box, key.modifiers() & Qt::ShiftModifier ? -1 : 1, key.modifiers() & Qt::ControlModifier);

@@ -45,6 +45,29 @@ template <typename Part> struct Of {
                              made(log, list, at).*member = typed;
                          }}};
     }
+    /// One of the words, or none of them: then it is not said.
+    template <typename Word, std::size_t N>
+    RecordBox said(const char *name, const QString &label, std::optional<Word> Part::*member,
+                   const Word (&all)[N], QString (*word)(Word)) const {
+        QStringList shown{QString()};
+        for (const Word each : all)
+            shown << word(each);
+        const std::vector<Word> values(all, all + N);
+        return {before + QString::fromLatin1(name), label,
+                ChoiceBox{shown,
+                          [of = *this, member, values](const FoundLog &log) {
+                              const Part *there = of.part(log);
+                              if (there == nullptr || !(there->*member)) return 0;
+                              return static_cast<int>(std::ranges::find(values, *(there->*member)) -
+                                                      values.begin()) +
+                                     1;
+                          },
+                          [list = list, at = at, member, values](FoundLog &log, int chosen) {
+                              std::optional<Word> &there = made(log, list, at).*member;
+                              there.reset();
+                              if (chosen > 0) there = values[static_cast<std::size_t>(chosen - 1)];
+                          }}};
+    }
     /// None of the words takes the part out.
     template <typename Word, std::size_t N>
     RecordBox choice(const char *name, const QString &label, Word Part::*member, const Word (&all)[N],
@@ -113,7 +136,66 @@ std::vector<RecordBox> peg_boxes(std::size_t at) {
     return {part.choice("state", Lists::tr("Peg is"), &FoundPeg::state, all_peg_states, peg_state_word),
             part.number("at", Lists::tr("At"), &FoundPeg::at),
             part.number("diameter", Lists::tr("Diameter"), &FoundPeg::diameter),
-            part.number("depth", Lists::tr("Depth"), &FoundPeg::depth)};
+            part.number("depth", Lists::tr("Depth"), &FoundPeg::depth),
+            part.words("note", Lists::tr("Note"), &FoundPeg::note)};
+}
+
+QString season_word(Season season) {
+    switch (season) {
+    case Season::summer:
+        return Lists::tr("summer");
+    case Season::autumn:
+        return Lists::tr("autumn");
+    case Season::winter:
+        return Lists::tr("winter");
+    case Season::spring:
+        break;
+    }
+    return Lists::tr("spring");
+}
+
+constexpr Season all_seasons[] = {Season::spring, Season::summer, Season::autumn, Season::winter};
+
+std::vector<RecordBox> test_boxes(std::size_t at) {
+    const auto part = of(&FoundLog::tests, "test", at);
+    return {part.words("tool", Lists::tr("Tried with"), &WoodTest::tool),
+            part.number("at", Lists::tr("At"), &WoodTest::at),
+            part.said("face", Lists::tr("On face"), &WoodTest::face, all_faces, face_word),
+            part.number("depth", Lists::tr("How deep"), &WoodTest::depth),
+            part.words("showed", Lists::tr("What it showed"), &WoodTest::showed)};
+}
+
+/// Nothing typed takes the reading out. What is no number is given to the document, which says what it
+/// expects.
+void set_percent(FoundLog &log, std::size_t at, const std::string &typed) {
+    if (typed.empty()) {
+        if (at < log.moistures.size())
+            log.moistures.erase(log.moistures.begin() + static_cast<std::ptrdiff_t>(at));
+        return;
+    }
+    constexpr double no_number = -1;
+    if (at >= log.moistures.size()) log.moistures.resize(at + 1);
+    bool read = false;
+    const double percent =
+        QString::fromStdString(typed).remove(u'%').trimmed().replace(u',', u'.').toDouble(&read);
+    log.moistures[at].percent = read ? percent : no_number;
+}
+
+std::vector<RecordBox> moisture_boxes(std::size_t at) {
+    const auto part = of(&FoundLog::moistures, "moisture", at);
+    const RecordBox percent{
+        part.before + QStringLiteral("percent"), Lists::tr("Moisture, percent"),
+        WordsBox{[part](const FoundLog &log) {
+                     const MoistureReading *there = part.part(log);
+                     return there == nullptr ? std::string() : QString::number(there->percent).toStdString();
+                 },
+                 [at](FoundLog &log, const std::string &typed) { set_percent(log, at, typed); }}};
+    return {percent,
+            part.number("at", Lists::tr("At"), &MoistureReading::at),
+            part.said("face", Lists::tr("On face"), &MoistureReading::face, all_faces, face_word),
+            part.number("depth", Lists::tr("How deep"), &MoistureReading::depth),
+            part.said("season", Lists::tr("Season"), &MoistureReading::season, all_seasons, season_word),
+            part.words("probe", Lists::tr("Probe"), &MoistureReading::probe)};
 }
 
 std::vector<RecordBox> later_cut_boxes(std::size_t at) {
@@ -130,17 +212,21 @@ template <typename Part> void drop_blank(std::vector<Part> &parts, const Part &b
 } // namespace
 
 std::vector<RecordList> lists_of_log() {
-    return {{QStringLiteral("stations"), Lists::tr("Measured along the log"), counted(&FoundLog::stations),
-             station_boxes},
-            {QStringLiteral("zones"), Lists::tr("Zones of its wood"), counted(&FoundLog::zones), zone_boxes},
-            {QStringLiteral("pegs"), Lists::tr("Pegs"), counted(&FoundLog::pegs), peg_boxes},
-            {QStringLiteral("later_cuts"), Lists::tr("Later cuts"), counted(&FoundLog::later_cuts),
-             later_cut_boxes}};
+    return {
+        {QStringLiteral("stations"), Lists::tr("Measured along the log"), counted(&FoundLog::stations),
+         station_boxes},
+        {QStringLiteral("zones"), Lists::tr("Zones of its wood"), counted(&FoundLog::zones), zone_boxes},
+        {QStringLiteral("pegs"), Lists::tr("Pegs"), counted(&FoundLog::pegs), peg_boxes},
+        {QStringLiteral("later_cuts"), Lists::tr("Later cuts"), counted(&FoundLog::later_cuts),
+         later_cut_boxes},
+        {QStringLiteral("tests"), Lists::tr("What was tried"), counted(&FoundLog::tests), test_boxes},
+        {QStringLiteral("moistures"), Lists::tr("Moisture"), counted(&FoundLog::moistures), moisture_boxes}};
 }
 
 void drop_blank_parts(FoundLog &log) {
     drop_blank(log.stations, FoundStation());
     drop_blank(log.later_cuts, LaterCut());
+    drop_blank(log.tests, WoodTest());
 }
 
 } // namespace roundlay::window

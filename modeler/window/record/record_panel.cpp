@@ -2,13 +2,17 @@
 
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/record/at_hand.h"
+#include "modeler/window/record/house_fields.h"
 #include "modeler/window/record/photographs.h"
 #include "modeler/window/record/survey_fields.h"
 
 #include <QComboBox>
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSettings>
@@ -26,9 +30,10 @@ const QString survey_key = QStringLiteral("record/folded/survey");
 
 RecordPanel::RecordPanel(Desk &desk, AtHand &at_hand, QWidget *parent)
     : QWidget(parent), desk_(desk), at_hand_(at_hand), form_(new RecordForm), photographs_(new Photographs),
-      survey_(new SurveyFields(desk)), survey_head_(new QToolButton), logs_box_(new QComboBox),
-      head_(new WrappedLabel), complaint_(new WrappedLabel), decisions_(new WrappedLabel),
-      decide_(new QPushButton(tr("Decid&e…"))) {
+      survey_(new SurveyFields(desk)), house_(new HouseFields(desk)), survey_head_(new QToolButton),
+      logs_box_(new QComboBox), head_(new WrappedLabel), complaint_(new WrappedLabel),
+      decisions_(new WrappedLabel), decide_(new QPushButton(tr("Decid&e…"))),
+      add_(new QPushButton(tr("Add photo&graphs…"))) {
     make_head();
     auto *inside = new QWidget;
     fill(*inside);
@@ -36,17 +41,17 @@ RecordPanel::RecordPanel(Desk &desk, AtHand &at_hand, QWidget *parent)
     auto *whole = new QVBoxLayout(this);
     whole->setContentsMargins(6, 4, 0, 0);
     whole->setSpacing(3);
-    for (QWidget *part : std::initializer_list<QWidget *>{logs_box_, complaint_})
-        whole->addWidget(part);
+    whole->addWidget(logs_box_);
+    whole->addWidget(told_above());
     whole->addWidget(scroll_, 1);
     keep_narrow(*this, *inside);
     connect(&desk_, &Desk::began, form_, &RecordForm::let_go);
     connect(&at_hand_, &AtHand::changed, this, &RecordPanel::refresh);
     connect(form_, &RecordForm::stated, this, &RecordPanel::take);
     connect(form_, &RecordForm::left, this, &RecordPanel::go);
-    connect(form_, &RecordForm::complained, this, [this](const QString &sentence) {
-        complaint_->setText(sentence);
-        complaint_->setVisible(!sentence.isEmpty());
+    connect(form_, &RecordForm::complained, this, [this](const QString &sentences) {
+        complaint_->setText(sentences);
+        complaint_->setVisible(!sentences.isEmpty());
     });
     complaint_->hide();
     refresh();
@@ -66,12 +71,37 @@ void RecordPanel::make_head() {
 void RecordPanel::fill(QWidget &inside) {
     auto *column = new QVBoxLayout(&inside);
     column->setContentsMargins(0, 0, 4, 4);
-    column->addWidget(head_);
     column->addWidget(survey());
+    column->addWidget(house_);
     column->addWidget(decided());
     column->addWidget(form_);
+    column->addWidget(add_, 0, Qt::AlignLeft);
     column->addWidget(photographs_);
+    add_->setObjectName(QStringLiteral("record_add_photographs"));
+    connect(add_, &QPushButton::clicked, this, [this] {
+        const QString beside = desk_.path().isEmpty() ? QString() : QFileInfo(desk_.path()).absolutePath();
+        add_photographs(QFileDialog::getOpenFileNames(this, tr("Photographs of the log"), beside,
+                                                      tr("Pictures (*.jpg *.jpeg *.png *.tif *.tiff)")));
+    });
     column->addStretch(1);
+}
+
+/// It always has its room, so that no box moves from under the hand as words come and go; more of them
+/// scroll.
+QWidget *RecordPanel::told_above() {
+    constexpr int lines = 3;
+    auto *inside = new QWidget;
+    auto *column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 0, 4, 0);
+    column->setSpacing(2);
+    column->addWidget(complaint_);
+    column->addWidget(head_);
+    column->addStretch(1);
+    write_in_red(*complaint_);
+    auto *area = scrolled(inside);
+    area->setObjectName(QStringLiteral("record_told"));
+    area->setFixedHeight(lines * fontMetrics().lineSpacing() + 4);
+    return area;
 }
 
 QWidget *RecordPanel::decided() {
@@ -99,6 +129,7 @@ QWidget *RecordPanel::survey() {
     survey_head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     survey_head_->setAutoRaise(true);
     survey_head_->setCheckable(true);
+    survey_head_->setFocusPolicy(Qt::ClickFocus);
     column->addWidget(survey_head_);
     column->addWidget(survey_);
     const auto fold = [this](bool away) {
@@ -133,6 +164,10 @@ void RecordPanel::refresh() {
     if (std::exchange(tag_, shown) != shown) form_->let_go(); // it was typed of another log
     form_->setEnabled(log != nullptr);
     decide_->setEnabled(log != nullptr);
+    add_->setEnabled(log != nullptr);
+    const Plan none;
+    house_->show_of(desk_.reading()->record, at_hand_.chosen(),
+                    desk_.standing() ? desk_.standing()->job.layout : none);
     if (log == nullptr) {
         form_->show_log({});
         photographs_->show_files({}, {});

@@ -16,6 +16,7 @@ namespace roundlay::window {
 
 class AtHand;
 class Desk;
+class HouseFields;
 class Photographs;
 class SurveyFields;
 class WrappedLabel;
@@ -31,6 +32,8 @@ class RecordPanel : public QWidget {
     void begin_typing();  ///< in the first box of the chosen log, or of the first log there is
     /// Asks who decides, when and why, and puts it behind what was decided before.
     void decide(const std::string &tag, Decision first);
+    /// Of the log at hand, by their names beside the document.
+    void add_photographs(const QStringList &files);
 
   protected:
     void showEvent(QShowEvent *event) override;
@@ -40,6 +43,7 @@ class RecordPanel : public QWidget {
     void make_head();
     QWidget *decided();
     QWidget *survey();
+    QWidget *told_above();
     void refresh();
     void show_logs();
     void show_head(const LogAtHand &log);
@@ -52,10 +56,11 @@ class RecordPanel : public QWidget {
     RecordForm *form_;
     Photographs *photographs_;
     SurveyFields *survey_;
+    HouseFields *house_;
     QToolButton *survey_head_;
     QComboBox *logs_box_;
     WrappedLabel *head_, *complaint_, *decisions_;
-    QPushButton *decide_;
+    QPushButton *decide_, *add_;
     QScrollArea *scroll_;
     std::string tag_; ///< of the log that is shown
     bool stale_ = true;

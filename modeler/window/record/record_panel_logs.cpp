@@ -16,6 +16,7 @@
 #include "modeler/window/record/record_panel.h"
 
 #include <QComboBox>
+#include <QDir>
 #include <QFileInfo>
 #include <QSignalBlocker>
 #include <algorithm>
@@ -69,10 +70,6 @@ void RecordPanel::show_head(const LogAtHand &log) {
     QStringList words;
     if (!log.recorded) words << tr("Not recorded yet: what is typed into any box begins its record.");
     if (const QString wrong = problems_of(log); !wrong.isEmpty()) words << wrong;
-    if (!found.tests.empty() || !found.moistures.empty())
-        words << tr("In the text stand %1 tests and %2 readings of moisture as well.")
-                     .arg(found.tests.size())
-                     .arg(found.moistures.size());
     head_->setText(words.join(u'\n'));
     head_->setVisible(!words.isEmpty());
     QStringList files;
@@ -114,6 +111,25 @@ void RecordPanel::take(const QString &box, const RecordForm::Change &change, QWi
     if (auto *typed = qobject_cast<MeasureEdit *>(field)) return commit(*typed, desk_, deed);
     deed();
     refresh(); // as it was, where that was refused
+}
+
+/// Whole paths only where there is no folder of the document's yet, or they lie elsewhere.
+void RecordPanel::add_photographs(const QStringList &files) {
+    const LogAtHand *now = at_hand_.log();
+    if (now == nullptr || files.isEmpty()) return;
+    const LogAtHand log = *now;
+    std::vector<std::string> names;
+    const QFileInfo document(desk_.path());
+    for (const QString &file : files) {
+        const QString beside = document.absoluteDir().relativeFilePath(file);
+        const bool near = !desk_.path().isEmpty() && !beside.startsWith(QStringLiteral(".."));
+        names.push_back((near ? beside : file).toStdString());
+    }
+    at_hand_.edit(tr("Photographs of log %1").arg(text(log.found.tag)), log, [&](FoundLog &found) {
+        for (const std::string &name : names)
+            if (std::ranges::find(found.photographs, name) == found.photographs.end())
+                found.photographs.push_back(name);
+    });
 }
 
 void RecordPanel::decide(const std::string &tag, Decision first) {

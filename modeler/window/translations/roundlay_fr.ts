@@ -156,16 +156,32 @@
         <translation>Cela ne tient pas à cet endroit. %1</translation>
     </message>
     <message>
-        <source>%1-as-found</source>
-        <translation>%1-tel-que-trouvé</translation>
-    </message>
-    <message>
         <source>State %1 shows the house as it was measured. Its numbers are changed in the panel Record, its plan in the state %2.</source>
         <translation>L’état %1 montre la maison telle qu’elle a été mesurée. Ses nombres se changent dans le volet Relevé, son plan dans l’état %2.</translation>
     </message>
     <message>
         <source>That log is not in the record any more.</source>
         <translation>Cette pièce n’est plus dans le relevé.</translation>
+    </message>
+    <message>
+        <source>%1-changed-elsewhere</source>
+        <translation>%1-modifié-ailleurs</translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation>telle que projetée</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>telle que trouvée</translation>
+    </message>
+    <message>
+        <source>as it shall stand</source>
+        <translation>telle qu’elle sera</translation>
+    </message>
+    <message>
+        <source>Record an old house</source>
+        <translation>Relever une maison ancienne</translation>
     </message>
 </context>
 <context>
@@ -315,6 +331,10 @@
     <message>
         <source>Something went wrong inside the program: %1. It is noted in %2.</source>
         <translation>Quelque chose s’est mal passé dans le programme : %1. C’est noté dans %2.</translation>
+    </message>
+    <message>
+        <source>State of the house that is exported: %1</source>
+        <translation>État de la maison qui est exporté : %1</translation>
     </message>
 </context>
 <context>
@@ -717,6 +737,77 @@
     <message>
         <source>: %1</source>
         <translation> : %1</translation>
+    </message>
+</context>
+<context>
+    <name>HouseFields</name>
+    <message>
+        <source>Length, from corner to corner</source>
+        <translation>Longueur, d’angle à angle</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Level of its mark over the plane</source>
+        <translation>Niveau de son repère au-dessus du plan</translation>
+    </message>
+    <message>
+        <source>Read from plane</source>
+        <translation>Lu depuis le plan</translation>
+    </message>
+    <message>
+        <source>Lean outward on the first wall&apos;s face</source>
+        <translation>Faux aplomb vers l’extérieur, face du premier mur</translation>
+    </message>
+    <message>
+        <source>Lean outward on the second wall&apos;s face</source>
+        <translation>Faux aplomb vers l’extérieur, face du second mur</translation>
+    </message>
+    <message>
+        <source>Lean measured over a height of</source>
+        <translation>Faux aplomb mesuré sur une hauteur de</translation>
+    </message>
+    <message>
+        <source>Level planes and diagonals</source>
+        <translation>Plans de niveau et diagonales</translation>
+    </message>
+    <message>
+        <source>Level plane</source>
+        <translation>Plan de niveau</translation>
+    </message>
+    <message>
+        <source>Offset of that plane</source>
+        <translation>Décalage de ce plan</translation>
+    </message>
+    <message>
+        <source>Length of that diagonal</source>
+        <translation>Longueur de cette diagonale</translation>
+    </message>
+    <message>
+        <source>Diagonal between corners</source>
+        <translation>Diagonale entre les angles</translation>
+    </message>
+    <message>
+        <source>A diagonal runs between two corners: name both, parted by a comma</source>
+        <translation>Une diagonale va d’un angle à un autre : nommez les deux, séparés par une virgule</translation>
+    </message>
+    <message>
+        <source>Record: %1</source>
+        <translation>Relevé : %1</translation>
+    </message>
+    <message>
+        <source>Wall %1</source>
+        <translation>Mur %1</translation>
+    </message>
+    <message>
+        <source>Corner %1</source>
+        <translation>Angle %1</translation>
+    </message>
+    <message>
+        <source>Corner %1, of walls %2 and %3</source>
+        <translation>Angle %1, des murs %2 et %3</translation>
     </message>
 </context>
 <context>
@@ -1732,10 +1823,6 @@
         <translation>Ctrl+0</translation>
     </message>
     <message>
-        <source>&amp;Play the raise</source>
-        <translation>&amp;Jouer le levage</translation>
-    </message>
-    <message>
         <source>Ctrl+R</source>
         <translation>Ctrl+R</translation>
     </message>
@@ -1956,10 +2043,6 @@
         <translation>%1, fiches de taille</translation>
     </message>
     <message>
-        <source>Lan&amp;guage</source>
-        <translation>Lan&amp;gue</translation>
-    </message>
-    <message>
         <source>The language is chosen. It is spoken from the next start of roundlay on.</source>
         <translation>La langue est choisie. Elle sera parlée à partir du prochain démarrage de roundlay.</translation>
     </message>
@@ -2028,12 +2111,44 @@
         <translation>Faces</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;In the record&lt;/h3&gt;&lt;p&gt;Enter takes what is typed and goes to the next box, at the end of a log to the next log; with Shift it goes back. With Ctrl it goes to the same box of the next log. The title of a group folds it away, and Enter passes it by. The Menu key on a number says whether it is measured, proposed or contradicted. Faces may be typed by their first letters.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Dans le relevé&lt;/h3&gt;&lt;p&gt;Entrée prend ce qui est saisi et va à la case suivante, à la fin d’une pièce à la pièce suivante ; avec Maj elle revient. Avec Ctrl elle va à la même case de la pièce suivante. Le titre d’un groupe le replie, et Entrée le saute. La touche Menu sur un nombre dit s’il est mesuré, proposé ou contredit. Les faces se saisissent par leurs premières lettres.&lt;/p&gt;</translation>
-    </message>
-    <message>
         <source>&amp;Record the log</source>
         <translation>Relever la p&amp;ièce</translation>
+    </message>
+    <message>
+        <source>The states of the house stand over the views. What is typed in the panel Record is in all of them.</source>
+        <translation>Les états de la maison sont au-dessus des vues. Ce qui est saisi dans le volet Relevé vaut pour tous.</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;In the record&lt;/h3&gt;&lt;p&gt;Enter takes what is typed and goes to the next box, at the end of a log to the next log; with Shift it goes back. With Ctrl it goes to the same box of the next log. The title of a group folds it away, and Enter and Tab pass it by; Ctrl+Up goes to it, Space folds it. The Menu key on a number says whether it is measured, proposed or contradicted. Faces may be typed by their first letters.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans le relevé&lt;/h3&gt;&lt;p&gt;Entrée prend ce qui est saisi et va à la case suivante, à la fin d’une pièce à la pièce suivante ; avec Maj elle revient. Avec Ctrl elle va à la même case de la pièce suivante. Le titre d’un groupe le replie, et Entrée et Tab le sautent ; Ctrl+Haut y va, Espace le replie. La touche Menu sur un nombre dit s’il est mesuré, proposé ou contredit. Les faces se saisissent par leurs premières lettres.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Record an old &amp;house</source>
+        <translation>Relever une maison an&amp;cienne</translation>
+    </message>
+    <message>
+        <source>Pla&amp;y the raise</source>
+        <translation>&amp;Jouer le levage</translation>
+    </message>
+    <message>
+        <source>Lang&amp;uage</source>
+        <translation>Lang&amp;ue</translation>
+    </message>
+    <message>
+        <source>Saved without what could not be taken: %1. It still stands there to be put right.</source>
+        <translation>Enregistré sans ce qui n’a pas pu être pris : %1. Cela y est toujours, à corriger.</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Le montrer</translation>
+    </message>
+    <message>
+        <source>%1: “%2” could not be taken and is gone, for something else is chosen now.</source>
+        <translation>%1 : « %2 » n’a pas pu être pris et est perdu, car autre chose est choisi maintenant.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -2413,10 +2528,6 @@
         <translation>&amp;Hauteur</translation>
     </message>
     <message>
-        <source>A PNG of the model as it is seen now, with its section and its tags.</source>
-        <translation>Un PNG du modèle tel qu’on le voit, avec sa coupe et ses repères.</translation>
-    </message>
-    <message>
         <source>&amp;Save as…</source>
         <translation>&amp;Enregistrer sous…</translation>
     </message>
@@ -2431,6 +2542,10 @@
     <message>
         <source>Something went wrong inside the program: %1. It is noted in %2.</source>
         <translation>Quelque chose s’est mal passé dans le programme : %1. C’est noté dans %2.</translation>
+    </message>
+    <message>
+        <source>A PNG of the model as it is seen now, with its section and its tags; while the legend is on, with the legend, the name of the house and its state too.</source>
+        <translation>Un PNG du modèle tel qu’il est vu maintenant, avec sa coupe et ses étiquettes ; tant que la légende est affichée, aussi avec elle, le nom de la maison et son état.</translation>
     </message>
 </context>
 <context>
@@ -2862,6 +2977,58 @@
         <source>Later cuts</source>
         <translation>Coupes ultérieures</translation>
     </message>
+    <message>
+        <source>Bow to the</source>
+        <translation>Flèche vers</translation>
+    </message>
+    <message>
+        <source>summer</source>
+        <translation>été</translation>
+    </message>
+    <message>
+        <source>autumn</source>
+        <translation>automne</translation>
+    </message>
+    <message>
+        <source>winter</source>
+        <translation>hiver</translation>
+    </message>
+    <message>
+        <source>spring</source>
+        <translation>printemps</translation>
+    </message>
+    <message>
+        <source>Tried with</source>
+        <translation>Essayé avec</translation>
+    </message>
+    <message>
+        <source>On face</source>
+        <translation>Sur la face</translation>
+    </message>
+    <message>
+        <source>What it showed</source>
+        <translation>Ce que cela a montré</translation>
+    </message>
+    <message>
+        <source>Moisture, percent</source>
+        <translation>Humidité, pour cent</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Probe</source>
+        <translation>Sonde</translation>
+    </message>
+    <message>
+        <source>What was tried</source>
+        <translation>Essais</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
 </context>
 <context>
     <name>RecordForm</name>
@@ -2893,16 +3060,24 @@
         <translation>dit en mots</translation>
     </message>
     <message>
-        <source>by the plan alone</source>
-        <translation>par le plan seul</translation>
-    </message>
-    <message>
-        <source>partly proposed</source>
-        <translation>en partie proposé</translation>
-    </message>
-    <message>
         <source>not decided</source>
         <translation>non décidé</translation>
+    </message>
+    <message>
+        <source>not recorded: by the plan alone</source>
+        <translation>non relevé : par le plan seul</translation>
+    </message>
+    <message>
+        <source>partly measured</source>
+        <translation>en partie mesuré</translation>
+    </message>
+    <message>
+        <source>proposed only</source>
+        <translation>proposé seulement</translation>
+    </message>
+    <message>
+        <source>each log by the worst of its zones</source>
+        <translation>chaque pièce selon la pire de ses zones</translation>
     </message>
 </context>
 <context>
@@ -2932,10 +3107,6 @@
         <translation>Pas encore relevée : ce qui est saisi dans une case commence son relevé.</translation>
     </message>
     <message>
-        <source>In the text stand %1 tests and %2 readings of moisture as well.</source>
-        <translation>Le texte contient aussi %1 sondages et %2 mesures d’humidité.</translation>
-    </message>
-    <message>
         <source>Decided: %1</source>
         <translation>Décidé : %1</translation>
     </message>
@@ -2954,6 +3125,22 @@
     <message>
         <source>Decide about log %1: %2</source>
         <translation>Décider de la pièce %1 : %2</translation>
+    </message>
+    <message>
+        <source>Add photo&amp;graphs…</source>
+        <translation>Ajouter des photo&amp;graphies…</translation>
+    </message>
+    <message>
+        <source>Photographs of the log</source>
+        <translation>Photographies de la pièce</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.tif *.tiff)</source>
+        <translation>Images (*.jpg *.jpeg *.png *.tif *.tiff)</translation>
+    </message>
+    <message>
+        <source>Photographs of log %1</source>
+        <translation>Photographies de la pièce %1</translation>
     </message>
 </context>
 <context>
@@ -3209,6 +3396,14 @@
     <message>
         <source>Corner by corner on a sheet, with lengths typed where they matter</source>
         <translation>Angle par angle sur une feuille, avec des longueurs tapées là où elles comptent</translation>
+    </message>
+    <message>
+        <source>Old house that stands, with its record</source>
+        <translation>Maison ancienne debout, avec son relevé</translation>
+    </message>
+    <message>
+        <source>A demo; to record your own, begin a new shell, then Shell › Record an old house</source>
+        <translation>Un exemple ; pour relever la vôtre : une nouvelle coque, puis Coque › Relever une maison ancienne</translation>
     </message>
 </context>
 <context>

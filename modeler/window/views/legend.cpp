@@ -70,6 +70,10 @@ bool Legend::eventFilter(QObject *view, QEvent *event) {
 
 void Legend::paintEvent(QPaintEvent *) {
     QPainter painter(this);
+    paint(painter);
+}
+
+void Legend::paint(QPainter &painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
     QColor paper = tints().paper;
     paper.setAlphaF(0.9F);

@@ -32,6 +32,7 @@ class Legend : public QWidget {
     bool is_wanted() const { return wanted_; }
     void tell(const std::vector<LegendEntry> &entries);
     const std::vector<LegendEntry> &entries() const { return entries_; }
+    void paint(QPainter &painter) const; ///< its corner lies at the origin
 
   protected:
     bool eventFilter(QObject *view, QEvent *event) override;

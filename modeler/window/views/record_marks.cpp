@@ -1,5 +1,6 @@
 #include "modeler/window/views/record_marks.h"
 
+#include "exporters/report/found_numbers.h"
 #include "kernel/fabric/fabric.h"
 #include "kernel/record/numbers.h"
 #include "modeler/window/record/found_words.h"
@@ -53,15 +54,26 @@ std::size_t decision_of(const FoundLog &log) {
            1;
 }
 
-/// 0 only the plan says how large it is, 1 measured, 2 some of it proposed, 3 something is contradicted.
+/// Of what a log is: its zones, pegs and cuts say nothing about how large it is.
+bool is_size(const std::string &path) {
+    return path.starts_with(".end[") || path.starts_with(".station[") || path == ".length" ||
+           path == ".between_shoulders";
+}
+
+/// 0 nothing is recorded of its size, 1 measured, 2 partly, 3 proposed only, 4 something is contradicted. As
+/// the report asks: a log is measured where somebody noted a height or a width of it, and nothing is
+/// proposed.
 std::size_t certainty_of(const FoundLog &log) {
     bool measured = false, proposed = false, contradicted = false;
-    each_number_of(log, {}, [&](const NumberAt &, const NotedLength &number) {
+    each_number_of(log, {}, [&](const NumberAt &at, const NotedLength &number) {
+        contradicted = contradicted || number.certainty == Certainty::contradicted;
+        if (!is_size(at.path)) return;
         measured = measured || number.certainty == Certainty::measured;
         proposed = proposed || number.certainty == Certainty::proposed;
-        contradicted = contradicted || number.certainty == Certainty::contradicted;
     });
-    return contradicted ? 3 : proposed ? 2 : measured ? 1 : 0;
+    if (contradicted) return 4;
+    if (!measured) return proposed ? 3 : 0;
+    return proposed || !sheets::has_a_size(log) ? 2 : 1;
 }
 
 std::size_t mark_of(const FoundLog &log, Colouring colouring) {
@@ -91,8 +103,9 @@ std::vector<RecordMark> record_marks(Colouring colouring) {
                        soundness_word(Soundness::soft), soundness_word(Soundness::rotten),
                        soundness_word(Soundness::missing)});
     if (colouring == Colouring::certainty)
-        return all_of({Words::tr("by the plan alone"), certainty_word(Certainty::measured),
-                       Words::tr("partly proposed"), certainty_word(Certainty::contradicted)});
+        return all_of({Words::tr("not recorded: by the plan alone"), certainty_word(Certainty::measured),
+                       Words::tr("partly measured"), Words::tr("proposed only"),
+                       certainty_word(Certainty::contradicted)});
     QStringList words{Words::tr("not decided")};
     for (const Decision each : all_decisions)
         words << decision_word(each);
@@ -115,6 +128,9 @@ std::vector<LegendEntry> record_legend(Colouring colouring) {
     std::vector<LegendEntry> entries;
     for (const RecordMark &each : record_marks(colouring))
         entries.push_back({each.fill, tints().wood_edge, each.pattern, each.lines, each.words});
+    if (colouring == Colouring::condition) // a whole log is painted, however short the zone is
+        entries.push_back({Qt::transparent, Qt::transparent, Qt::NoBrush, Qt::transparent,
+                           Words::tr("each log by the worst of its zones")});
     return entries;
 }
 

@@ -152,8 +152,9 @@ std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
     case Colouring::condition:
     case Colouring::decision:
     case Colouring::certainty:
-        for (const RecordMark &mark : record_marks(colouring)) // the model shows no patterns
-            entries.push_back(plain(of(mark.fill), mark.words));
+        entries = record_legend(colouring);
+        for (LegendEntry &entry : entries) // the model shows no patterns
+            entry.pattern = Qt::NoBrush;
         break;
     }
     entries.push_back({QColor(chosen_colour.r, chosen_colour.g, chosen_colour.b), tints().ink,

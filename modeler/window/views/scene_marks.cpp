@@ -150,7 +150,25 @@ int SceneView::labels_in_sight() const {
 }
 
 /// Letters are as large beside the shell as they are on the screen.
-QImage SceneView::with_tags(const Picture &picture) const {
+namespace {
+
+/// In the corner that the legend leaves free.
+void paint_caption(QPainter &painter, const QString &caption) {
+    constexpr int away = 8, edge = 6; // pixels
+    const QRect words = painter.fontMetrics().boundingRect(caption);
+    const QRect plate(away, away, words.width() + 2 * edge, words.height() + edge);
+    QColor paper = tints().paper;
+    paper.setAlphaF(0.9F);
+    painter.setPen(QPen(tints().faint, 1));
+    painter.setBrush(paper);
+    painter.drawRoundedRect(plate, 4, 4);
+    painter.setPen(tints().ink);
+    painter.drawText(plate, Qt::AlignCenter, caption);
+}
+
+} // namespace
+
+QImage SceneView::with_tags(const Picture &picture, const QString &caption) const {
     constexpr int channels = 3;
     QImage image = QImage(picture.pixels.data(), picture.width, picture.height, channels * picture.width,
                           QImage::Format_RGB888)
@@ -161,6 +179,12 @@ QImage SceneView::with_tags(const Picture &picture) const {
     painter.setFont(font());
     painter.scale(scale, scale);
     paint_tags(painter, QSizeF(picture.width, picture.height) / scale);
+    if (!legend_->is_wanted()) return image;
+    painter.save();
+    painter.translate(legend_->pos());
+    legend_->paint(painter);
+    painter.restore();
+    if (!caption.isEmpty()) paint_caption(painter, caption);
     return image;
 }
 

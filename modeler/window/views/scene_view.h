@@ -50,7 +50,8 @@ class SceneView : public QOpenGLWidget {
     /// What is seen now with section, in so many pixels; its tags come on top afterwards. May take seconds,
     /// and may run in any thread.
     std::function<Drawn<Picture>()> picture_now(QSize size) const;
-    QImage with_tags(const Picture &picture) const;
+    /// With its legend and the caption too, while the legend is on.
+    QImage with_tags(const Picture &picture, const QString &caption = {}) const;
     int labels_in_sight() const; ///< that found a place and are not cut away
     void set_section(std::optional<Plane> section);
     void set_view(View view);

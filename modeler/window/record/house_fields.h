@@ -1,0 +1,59 @@
+// What the record says of the house itself: a wall, a corner, its level planes and diagonals, each in boxes
+// of its own.
+#pragma once
+
+#include "kernel/layout/layout.h"
+#include "kernel/record/record.h"
+#include "modeler/window/desk/selection.h"
+
+#include <QWidget>
+#include <functional>
+#include <vector>
+
+class QFormLayout;
+class QLabel;
+
+namespace roundlay::window {
+
+class Desk;
+class MeasureEdit;
+
+class HouseFields : public QWidget {
+    Q_OBJECT
+  public:
+    explicit HouseFields(Desk &desk, QWidget *parent = nullptr);
+
+    /// Of the wall or the corner that is chosen; where nothing is, planes and diagonals. `plan` says which
+    /// walls meet in a corner.
+    void show_of(const Record &record, const Chosen &chosen, const Plan &plan);
+
+  private:
+    using Number = std::function<NotedLength *(Record &, bool make)>;
+    using Words = std::function<std::string *(Record &, bool make)>;
+    using Change = std::function<void(Record &)>;
+
+    QFormLayout &part(QWidget *&whole, QLabel *&title);
+    void make_wall();
+    void make_corner();
+    void make_house();
+    void add_plane();
+    void add_diagonal();
+    /// `waits`: for the part that it is of to be named in another box.
+    void number(QFormLayout &form, const QString &name, const QString &label, const Number &at,
+                bool waits = false);
+    void words(QFormLayout &form, const QString &name, const QString &label, const Words &at);
+    void between(QFormLayout &form, std::size_t at);
+    void edit(const QString &label, const Change &change, MeasureEdit &field);
+    void let_go();
+
+    Desk &desk_;
+    Chosen of_;
+    std::vector<std::string> walls_; ///< that meet in the chosen corner
+    QWidget *wall_ = nullptr, *corner_ = nullptr, *house_ = nullptr;
+    QLabel *wall_title_ = nullptr, *corner_title_ = nullptr, *house_title_ = nullptr;
+    QFormLayout *house_form_ = nullptr;
+    std::size_t planes_ = 0, diagonals_ = 0; ///< rows there are boxes for
+    std::vector<std::function<void(Record &)>> shows_;
+};
+
+} // namespace roundlay::window
