@@ -121,19 +121,21 @@ void HouseFields::make_corner() {
 }
 
 void HouseFields::make_house() {
-    house_form_ = &part(house_, house_title_);
-    house_title_->setText(tr("Level planes and diagonals"));
+    plane_form_ = &part(plane_, plane_title_);
+    plane_title_->setText(tr("Level planes"));
+    diagonal_form_ = &part(diagonal_, diagonal_title_);
+    diagonal_title_->setText(tr("Diagonals"));
 }
 
 void HouseFields::add_plane() {
     const std::size_t at = planes_++;
     const QString before = QStringLiteral("plane%1_").arg(at);
-    words(*house_form_, before + QStringLiteral("name"), tr("Level plane"), [at](Record &record, bool make) {
+    words(*plane_form_, before + QStringLiteral("name"), tr("Level plane"), [at](Record &record, bool make) {
         LevelPlane *plane = part_at(record.planes, at, make);
         return plane == nullptr ? nullptr : &plane->name;
     });
     number(
-        *house_form_, before + QStringLiteral("offset"), tr("Offset of that plane"),
+        *plane_form_, before + QStringLiteral("offset"), tr("Offset of that plane"),
         [at](Record &record, bool) {
             LevelPlane *plane = part_at(record.planes, at, false);
             return plane == nullptr ? nullptr : &plane->offset;
@@ -143,9 +145,9 @@ void HouseFields::add_plane() {
 
 void HouseFields::add_diagonal() {
     const std::size_t at = diagonals_++;
-    between(*house_form_, at);
+    between(*diagonal_form_, at);
     number(
-        *house_form_, QStringLiteral("diagonal%1_length").arg(at), tr("Length of that diagonal"),
+        *diagonal_form_, QStringLiteral("diagonal%1_length").arg(at), tr("Length of that diagonal"),
         [at](Record &record, bool) {
             Diagonal *diagonal = part_at(record.diagonals, at, false);
             return diagonal == nullptr ? nullptr : &diagonal->length;
@@ -237,7 +239,8 @@ void HouseFields::show_of(const Record &record, const Chosen &chosen, const Plan
     walls_ = chosen.kind == Chosen::Kind::corner ? walls_of(plan, chosen.name) : std::vector<std::string>();
     wall_->setVisible(chosen.kind == Chosen::Kind::wall);
     corner_->setVisible(chosen.kind == Chosen::Kind::corner);
-    house_->setVisible(chosen.kind == Chosen::Kind::nothing);
+    for (QWidget *each : {plane_, diagonal_})
+        each->setVisible(chosen.kind == Chosen::Kind::nothing);
     wall_title_->setText(tr("Wall %1").arg(text(chosen.name)));
     corner_title_->setText(
         walls_.size() < 2

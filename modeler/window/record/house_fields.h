@@ -49,9 +49,10 @@ class HouseFields : public QWidget {
     Desk &desk_;
     Chosen of_;
     std::vector<std::string> walls_; ///< that meet in the chosen corner
-    QWidget *wall_ = nullptr, *corner_ = nullptr, *house_ = nullptr;
-    QLabel *wall_title_ = nullptr, *corner_title_ = nullptr, *house_title_ = nullptr;
-    QFormLayout *house_form_ = nullptr;
+    QWidget *wall_ = nullptr, *corner_ = nullptr, *plane_ = nullptr, *diagonal_ = nullptr;
+    QLabel *wall_title_ = nullptr, *corner_title_ = nullptr, *plane_title_ = nullptr,
+           *diagonal_title_ = nullptr;
+    QFormLayout *plane_form_ = nullptr, *diagonal_form_ = nullptr;
     std::size_t planes_ = 0, diagonals_ = 0; ///< rows there are boxes for
     std::vector<std::function<void(Record &)>> shows_;
 };

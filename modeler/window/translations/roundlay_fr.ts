@@ -770,10 +770,6 @@
         <translation>Faux aplomb mesuré sur une hauteur de</translation>
     </message>
     <message>
-        <source>Level planes and diagonals</source>
-        <translation>Plans de niveau et diagonales</translation>
-    </message>
-    <message>
         <source>Level plane</source>
         <translation>Plan de niveau</translation>
     </message>
@@ -808,6 +804,14 @@
     <message>
         <source>Corner %1, of walls %2 and %3</source>
         <translation>Angle %1, des murs %2 et %3</translation>
+    </message>
+    <message>
+        <source>Level planes</source>
+        <translation>Plans de niveau</translation>
+    </message>
+    <message>
+        <source>Diagonals</source>
+        <translation>Diagonales</translation>
     </message>
 </context>
 <context>
