@@ -47,8 +47,8 @@ template <typename Part> struct Of {
     }
     /// One of the words, or none of them: then it is not said.
     template <typename Word, std::size_t N>
-    RecordBox said(const char *name, const QString &label, std::optional<Word> Part::*member,
-                   const Word (&all)[N], QString (*word)(Word)) const {
+    RecordBox one_or_none(const char *name, const QString &label, std::optional<Word> Part::*member,
+                          const Word (&all)[N], QString (*word)(Word)) const {
         QStringList shown{QString()};
         for (const Word each : all)
             shown << word(each);
@@ -160,7 +160,7 @@ std::vector<RecordBox> test_boxes(std::size_t at) {
     const auto part = of(&FoundLog::tests, "test", at);
     return {part.words("tool", Lists::tr("Tried with"), &WoodTest::tool),
             part.number("at", Lists::tr("At"), &WoodTest::at),
-            part.said("face", Lists::tr("On face"), &WoodTest::face, all_faces, face_word),
+            part.one_or_none("face", Lists::tr("On face"), &WoodTest::face, all_faces, face_word),
             part.number("depth", Lists::tr("How deep"), &WoodTest::depth),
             part.words("showed", Lists::tr("What it showed"), &WoodTest::showed)};
 }
@@ -190,12 +190,13 @@ std::vector<RecordBox> moisture_boxes(std::size_t at) {
                      return there == nullptr ? std::string() : QString::number(there->percent).toStdString();
                  },
                  [at](FoundLog &log, const std::string &typed) { set_percent(log, at, typed); }}};
-    return {percent,
-            part.number("at", Lists::tr("At"), &MoistureReading::at),
-            part.said("face", Lists::tr("On face"), &MoistureReading::face, all_faces, face_word),
-            part.number("depth", Lists::tr("How deep"), &MoistureReading::depth),
-            part.said("season", Lists::tr("Season"), &MoistureReading::season, all_seasons, season_word),
-            part.words("probe", Lists::tr("Probe"), &MoistureReading::probe)};
+    return {
+        percent,
+        part.number("at", Lists::tr("At"), &MoistureReading::at),
+        part.one_or_none("face", Lists::tr("On face"), &MoistureReading::face, all_faces, face_word),
+        part.number("depth", Lists::tr("How deep"), &MoistureReading::depth),
+        part.one_or_none("season", Lists::tr("Season"), &MoistureReading::season, all_seasons, season_word),
+        part.words("probe", Lists::tr("Probe"), &MoistureReading::probe)};
 }
 
 std::vector<RecordBox> later_cut_boxes(std::size_t at) {
