@@ -149,6 +149,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "thickness = \"8 in\""),
     QT_TRANSLATE_NOOP("kernel", "a part of the lower log's height, over 0 and up to 1"),
     QT_TRANSLATE_NOOP("kernel", "\"species\" is empty"),
+    QT_TRANSLATE_NOOP("kernel", "the name of the opening: name = \"front door\""),
     QT_TRANSLATE_NOOP("kernel", "the name of a wood, such as \"eastern hemlock\""),
     QT_TRANSLATE_NOOP("kernel", "percent of ovendry mass, from 0 to 300, without quotes"),
     QT_TRANSLATE_NOOP("kernel", "a length from -2 m to 2 m"),

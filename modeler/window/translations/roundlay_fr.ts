@@ -4262,6 +4262,10 @@
         <translation>&quot;species&quot; est vide</translation>
     </message>
     <message>
+        <source>the name of the opening: name = &quot;front door&quot;</source>
+        <translation>le nom de l’ouverture : name = &quot;front door&quot;</translation>
+    </message>
+    <message>
         <source>the name of a wood, such as &quot;eastern hemlock&quot;</source>
         <translation>le nom d’un bois, comme &quot;eastern hemlock&quot;</translation>
     </message>
