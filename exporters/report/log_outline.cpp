@@ -1,5 +1,6 @@
 #include "exporters/report/log_outline.h"
 
+#include "kernel/layout/piece_places.h"
 #include "kernel/layout/pieces/hewn_faces.h"
 
 #include <algorithm>
@@ -11,8 +12,8 @@ Along both(const Along &a, const Along &b) {
 }
 
 Along along_of(const Layout &layout, const Piece &piece) {
-    const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
-    return {from, from + piece.blank.length};
+    const auto [from, to] = along_wall(layout.walls, piece);
+    return {from, to};
 }
 
 std::vector<Vec2> face_outline(const Layout &layout, const Piece &piece, const Along &limits,

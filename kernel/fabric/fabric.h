@@ -25,9 +25,6 @@ struct DecidedLog {
 std::vector<DecidedLog> decided_logs(const Record &record, const Layout &layout,
                                      std::optional<std::size_t> decisions = {});
 
-/// The pieces of new wood in a log of that layout, in its order.
-std::vector<Index<Piece>> new_wood_in(const Layout &layout, Index<Piece> log);
-
 /// New wood that comes into a found log.
 struct NewWood {
     std::size_t log = 0;  ///< in Record::logs

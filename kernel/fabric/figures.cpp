@@ -1,6 +1,7 @@
 #include "kernel/fabric/fabric.h"
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/match.h"
+#include "kernel/layout/piece_places.h"
 #include "kernel/measured/found_piece.h"
 
 #include <algorithm>
@@ -98,7 +99,7 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
         FabricSum sum{1, 0, 0};
         for (const Index<Piece> piece : log.found_as) {
             sum.add(sum_of(layout, bodies, piece));
-            for (const Index<Piece> comes : new_wood_in(layout, piece)) {
+            for (const Index<Piece> comes : new_wood_in(layout.pieces, piece)) {
                 const FabricSum gone = sum_of(layout, bodies, comes);
                 figures.cut_out.add(gone), figures.found.add(gone);
             }
@@ -116,7 +117,7 @@ void take_out_mends(FabricFigures &figures, const Record &record, const Layout &
         if (decisions && log.what != Decision::mend) continue;
         FabricSum &of = log.what ? figures.of[static_cast<std::size_t>(*log.what)] : figures.undecided;
         for (const Index<Piece> piece : log.found_as)
-            for (const Index<Piece> comes : new_wood_in(now, piece)) {
+            for (const Index<Piece> comes : new_wood_in(now.pieces, piece)) {
                 const FabricSum gone = sum_of(now, bodies, comes);
                 of.volume -= gone.volume, of.outside -= gone.outside;
                 figures.cut_out.add(gone);

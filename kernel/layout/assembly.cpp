@@ -2,6 +2,7 @@
 
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/mends/mends.h"
+#include "kernel/layout/piece_places.h"
 #include "kernel/layout/pieces/models.h"
 
 #include <algorithm>
@@ -77,11 +78,9 @@ Index<Piece> bored_for(const Indexed<Piece> &pieces, Index<Piece> log, Index<Peg
         });
     };
     if (holds(log)) return log;
-    for (const Index<Piece> i : pieces.after(log)) {
-        if (pieces[i].mends != log) break;
-        if (holds(i)) return i;
-    }
-    return log;
+    const auto comes = new_wood_in(pieces, log);
+    const auto bored = std::ranges::find_if(comes, holds);
+    return bored == comes.end() ? log : *bored;
 }
 
 /// Pegs and timbers name pieces by their place in the list.

@@ -1,4 +1,5 @@
 #include "kernel/layout/courses/courses.h"
+#include "kernel/layout/piece_places.h"
 #include "kernel/levelling/levelling.h"
 
 #include <algorithm>
@@ -54,8 +55,8 @@ std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
         Round &round = all[{piece.round, piece.wall}];
         round.wall = piece.wall, round.round = piece.round;
         set_half(shell, layout, piece, round);
-        const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
-        round.pieces.push_back({piece.number, from, from + piece.blank.length, {}, {}});
+        const auto [from, to] = along_wall(layout.walls, piece);
+        round.pieces.push_back({piece.number, from, to, {}, {}});
     }
     std::vector<Round> rounds;
     rounds.reserve(all.size());

@@ -1,4 +1,5 @@
 #include "kernel/layout/lay_out.h"
+#include "kernel/layout/piece_places.h"
 #include "kernel/layout/plan/plan.h"
 #include "kernel/measured/found_piece.h"
 #include "kernel/measured/house_numbers.h"
@@ -145,15 +146,6 @@ std::vector<Opening> openings_in(const Shell &shell, const std::string &wall) {
     return all;
 }
 
-/// Along its wall, from its datum end to the other.
-struct Stretch {
-    double from = 0, to = 0;
-};
-Stretch stretch_of(const Layout &layout, const Piece &piece) {
-    const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
-    return {from, from + piece.blank.length};
-}
-
 /// The same end of the same log: at a corner however far it runs on, at an opening there or cut back.
 bool end_alike(const PieceEnd &was, const PieceEnd &is, double further_out) {
     constexpr double hair = 1; // mm
@@ -163,12 +155,12 @@ bool end_alike(const PieceEnd &was, const PieceEnd &is, double further_out) {
 /// The number among those of its round now of the piece that this one stays or is cut back to; none where it
 /// would have to grow.
 std::optional<int> same_piece(const Layout &before, const Layout &now, const Piece &was) {
-    const Stretch old = stretch_of(before, was);
+    const AlongWall old = along_wall(before.walls, was);
     for (const Piece &piece : now.pieces) {
         if (!is_log(piece) || now.walls[piece.wall].name != before.walls[was.wall].name ||
             piece.round != was.round)
             continue;
-        const Stretch is = stretch_of(now, piece);
+        const AlongWall is = along_wall(now.walls, piece);
         if (end_alike(was.datum, piece.datum, old.from - is.from) &&
             end_alike(was.far, piece.far, is.to - old.to))
             return piece.number;

@@ -1,5 +1,6 @@
 #include "kernel/progress/order.h"
 
+#include "kernel/layout/piece_places.h"
 #include "kernel/layout/wood/placed.h"
 
 #include <algorithm>
@@ -95,12 +96,7 @@ class Ordering {
             const Piece &piece = layout_.pieces[i];
             return covers(placed(bodies_[piece.model], piece.frame), peg);
         };
-        if (lies(log)) return true;
-        for (const Index<Piece> i : layout_.pieces.after(log)) {
-            if (layout_.pieces[i].mends != log) break;
-            if (lies(i)) return true;
-        }
-        return false;
+        return lies(log) || std::ranges::any_of(new_wood_in(layout_.pieces, log), lies);
     }
 
     const Layout &layout_;

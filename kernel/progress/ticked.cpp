@@ -1,5 +1,6 @@
 #include "kernel/progress/ticked.h"
 
+#include "kernel/layout/piece_places.h"
 #include "kernel/stock/lifted.h"
 
 #include <algorithm>
@@ -144,10 +145,8 @@ Lift lift_of(const Shell &shell, const Layout &layout, const Bodies &bodies, Ind
         ++lift.pieces;
     };
     add(log);
-    for (const Index<Piece> i : layout.pieces.after(log)) {
-        if (layout.pieces[i].mends != log) break;
-        add(i);
-    }
+    for (const Index<Piece> comes : new_wood_in(layout.pieces, log))
+        add(comes);
     return lift;
 }
 

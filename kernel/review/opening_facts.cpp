@@ -1,6 +1,7 @@
 #include "kernel/review/opening_facts.h"
 
 #include "kernel/layout/openings/openings.h"
+#include "kernel/layout/piece_places.h"
 #include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/text.h"
 #include "kernel/trade/settling.h"
@@ -29,11 +30,9 @@ Lying lying(const Layout &layout, const Piece &piece, double left, double right)
 
 /// A log with a new end runs as far as that does.
 Lying with_new_ends(const Layout &layout, Index<Piece> log, Lying l) {
-    for (const auto i : layout.pieces.after(log)) {
-        const Piece &comes = layout.pieces[i];
-        if (comes.mends != log) break;
-        const double from = layout.walls[comes.wall].frame.to_local(comes.frame.origin).x;
-        l.from = std::min(l.from, from), l.to = std::max(l.to, from + comes.blank.length);
+    for (const Index<Piece> comes : new_wood_in(layout.pieces, log)) {
+        const AlongWall part = along_wall(layout.walls, layout.pieces[comes]);
+        l.from = std::min(l.from, part.from), l.to = std::max(l.to, part.to);
     }
     return l;
 }

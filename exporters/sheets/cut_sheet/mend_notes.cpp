@@ -3,6 +3,7 @@
 #include "kernel/layout/courses/own_sizes.h"
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/mends/section_left.h"
+#include "kernel/layout/piece_places.h"
 
 #include <algorithm>
 #include <utility>
@@ -17,11 +18,8 @@ std::string chosen_by(const Mend &mend, const Words &words) {
 
 /// Tag of the new wood that the mend brought.
 std::string new_wood_of(const Layout &layout, Index<Piece> log, std::size_t mend) {
-    for (const Index<Piece> i : layout.pieces.after(log)) {
-        const Piece &piece = layout.pieces[i];
-        if (piece.mends != log) break;
-        if (piece.mended.front() == mend) return piece.tag;
-    }
+    for (const Index<Piece> i : new_wood_in(layout.pieces, log))
+        if (const Piece &piece = layout.pieces[i]; piece.mended.front() == mend) return piece.tag;
     return {};
 }
 

@@ -1,6 +1,7 @@
 #include "kernel/layout/fastenings/bore_marks.h"
 
 #include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/piece_places.h"
 
 #include <algorithm>
 #include <array>
@@ -103,9 +104,9 @@ bool is_bedded(const Layout &layout, const Piece &piece) {
         return piece.frame.origin.z < log.frame.origin.z + touching && is_bedded(layout, log);
     }
     if (piece.round == 1 || piece.below.empty()) return true;
-    const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
+    const AlongWall along = along_wall(layout.walls, piece);
     return std::any_of(layout.steps.begin(), layout.steps.end(), [&](const StepPlace &step) {
-        return step.wall == piece.wall && step.from < from + piece.blank.length && step.to > from &&
+        return step.wall == piece.wall && step.from < along.to && step.to > along.from &&
                step.rise > piece.frame.origin.z - touching;
     });
 }

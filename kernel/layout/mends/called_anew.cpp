@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/cuts/moved.h"
+#include "kernel/layout/piece_places.h"
 
 #include <algorithm>
 #include <map>
@@ -113,13 +114,9 @@ class CallingAnew {
         std::erase(pieces_[other->second].*back, stays.tag);
     }
 
-    double along(const Piece &piece) const {
-        return plan_.walls[piece.wall].frame.to_local(piece.frame.origin).x;
-    }
     bool side_by_side(const Piece &a, const Piece &b) const {
-        const double from = std::max(along(a), along(b)),
-                     to = std::min(along(a) + a.blank.length, along(b) + b.blank.length);
-        return to - from > tolerance::clear;
+        const AlongWall one = along_wall(plan_.walls, a), other = along_wall(plan_.walls, b);
+        return std::min(one.to, other.to) - std::max(one.from, other.from) > tolerance::clear;
     }
     /// Does it come out at the log's top or under face?
     static bool reaches(const Piece &comes, const Piece &log, bool top) {

@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/openings/openings.h"
+#include "kernel/layout/piece_places.h"
 
 #include <algorithm>
 #include <charconv>
@@ -69,8 +70,7 @@ std::optional<std::size_t> stated_entry(const std::string &subject, const std::s
 bool touches_opening(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t opening) {
     const Opening &o = shell.openings[opening];
     if (piece.timber || layout.walls[piece.wall].name != o.wall) return false;
-    const WallPlace &wall = layout.walls[piece.wall];
-    const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
+    const auto [from, to] = along_wall(layout.walls, piece);
     if (to < o.from_left.mm() - tolerance::clear || from > (o.from_left + o.width).mm() + tolerance::clear)
         return false;
     const std::string name = name_of(shell, opening);
