@@ -196,14 +196,6 @@ void Desk::keep_mine() {
     emit file_changed();
 }
 
-bool Desk::edit(const QString &name, const ShellEdit &change) {
-    if (before_drag_) cancel();
-    const Made next = edited(document_, change);
-    if (const auto *made = std::get_if<Document>(&next)) return replace_text(name, made->text());
-    emit refused(std::get<QString>(next));
-    return false;
-}
-
 bool Desk::replace_text(const QString &name, const std::string &text) {
     if (text == document_.text()) return true;
     history_.push(new TextEdit(*this, name, document_.text(), text));

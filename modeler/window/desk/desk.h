@@ -121,8 +121,11 @@ class Desk : public QObject {
     void watch();
     void look_at_disk();
     bool holds_less_on_disk() const;
-    using Made = std::variant<Document, QString>; ///< or why not
+    using Made = std::variant<Document, QString>;    ///< or why not
+    bool put(const QString &name, const Made &made); ///< as an entry of the history, or refused() says why
     Made edited(const Document &from, const ShellEdit &change);
+    Made recorded(const Document &from, const RecordEdit &change);
+    Made with_states(const Document &from);
     static QString unreadable();
     Made stated(const Document &from, const ReadResult &before, const Fitted &after);
     Made taken(Document made);

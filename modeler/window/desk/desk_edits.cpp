@@ -87,44 +87,52 @@ Desk::Made Desk::taken(Document made) {
                             : tr("That does not fit there.");
 }
 
+bool Desk::put(const QString &name, const Made &made) {
+    if (const auto *document = std::get_if<Document>(&made)) return replace_text(name, document->text());
+    emit refused(std::get<QString>(made));
+    return false;
+}
+
+bool Desk::edit(const QString &name, const ShellEdit &change) {
+    if (before_drag_) cancel();
+    return put(name, edited(document_, change));
+}
+
 bool Desk::edit_record(const QString &name, const RecordEdit &change) {
     if (before_drag_) cancel();
-    const ReadPtr before = read(document_);
-    const auto refuse = [this](const QString &why) {
-        emit refused(why);
-        return false;
-    };
-    if (!before->shell) return refuse(unreadable());
+    return put(name, recorded(document_, change));
+}
+
+Desk::Made Desk::recorded(const Document &from, const RecordEdit &change) {
+    const ReadPtr before = read(from);
+    if (!before->shell) return unreadable();
     const auto after = change(before->record);
-    if (!after) return refuse(tr("That log is not in the record any more."));
-    auto next = restated(document_, before->record, *after);
-    if (const auto *problem = std::get_if<Problem>(&next)) return refuse(problem_text(*problem));
-    const Made made = taken(std::get<Document>(std::move(next)));
-    if (const auto *why = std::get_if<QString>(&made)) return refuse(*why);
-    return replace_text(name, std::get<Document>(made).text());
+    if (!after) return tr("That log is not in the record any more.");
+    auto next = restated(from, before->record, *after);
+    if (const auto *problem = std::get_if<Problem>(&next)) return problem_text(*problem);
+    return taken(std::get<Document>(std::move(next)));
 }
 
 bool Desk::begin_states() {
     if (before_drag_) cancel();
     const ReadPtr before = read(document_);
-    const auto refuse = [this](const QString &why) {
-        emit refused(why);
-        return false;
-    };
-    if (!before->shell) return refuse(unreadable());
-    if (before->states.size() > 1) return true;
+    if (before->shell && before->states.size() > 1) return true;
+    return put(tr("Record an old house"), with_states(document_));
+}
+
+Desk::Made Desk::with_states(const Document &from) {
+    const ReadPtr before = read(from);
+    if (!before->shell) return unreadable();
     Shell named = *before->shell; // of several states the document's own must say which it is
     if (named.state.empty()) named.state = tr("as planned").toStdString();
-    auto next = restated(document_, *before->shell, named);
-    if (const auto *problem = std::get_if<Problem>(&next)) return refuse(problem_text(*problem));
+    auto next = restated(from, *before->shell, named);
+    if (const auto *problem = std::get_if<Problem>(&next)) return problem_text(*problem);
     const Document &own = std::get<Document>(next);
     const std::string found = tr("as found").toStdString(), wanted = tr("as it shall stand").toStdString();
     const std::string text = own.text() + (own.text().ends_with('\n') ? "\n" : "\n\n") +
                              "[[state]]\nname = \"" + found + "\"\nmeasured = true\n\n[[state]]\nname = \"" +
                              wanted + "\"\non = \"" + found + "\"\n";
-    const Made made = taken(Document(text, own.file()));
-    if (const auto *why = std::get_if<QString>(&made)) return refuse(*why);
-    return replace_text(tr("Record an old house"), text);
+    return taken(Document(text, own.file()));
 }
 
 } // namespace roundlay::window

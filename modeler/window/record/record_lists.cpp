@@ -13,6 +13,19 @@ class Lists {
     Q_DECLARE_TR_FUNCTIONS(RecordBoxes)
 };
 
+/// None of them, then the words.
+template <typename Word, std::size_t N> QStringList shown_of(const Word (&all)[N], QString (*word)(Word)) {
+    QStringList shown{QString()};
+    for (const Word each : all)
+        shown << word(each);
+    return shown;
+}
+
+/// Which of these rows shows it.
+template <typename Word> int row_of(const std::vector<Word> &values, const Word &value) {
+    return static_cast<int>(std::ranges::find(values, value) - values.begin()) + 1;
+}
+
 /// The boxes of one part of a list, by its number in it.
 template <typename Part> struct Of {
     std::vector<Part> FoundLog::*list;
@@ -49,18 +62,13 @@ template <typename Part> struct Of {
     template <typename Word, std::size_t N>
     RecordBox one_or_none(const char *name, const QString &label, std::optional<Word> Part::*member,
                           const Word (&all)[N], QString (*word)(Word)) const {
-        QStringList shown{QString()};
-        for (const Word each : all)
-            shown << word(each);
         const std::vector<Word> values(all, all + N);
         return {before + QString::fromLatin1(name), label,
-                ChoiceBox{shown,
+                ChoiceBox{shown_of(all, word),
                           [of = *this, member, values](const FoundLog &log) {
                               const Part *there = of.part(log);
                               if (there == nullptr || !(there->*member)) return 0;
-                              return static_cast<int>(std::ranges::find(values, *(there->*member)) -
-                                                      values.begin()) +
-                                     1;
+                              return row_of(values, *(there->*member));
                           },
                           [list = list, at = at, member, values](FoundLog &log, int chosen) {
                               std::optional<Word> &there = made(log, list, at).*member;
@@ -72,18 +80,13 @@ template <typename Part> struct Of {
     template <typename Word, std::size_t N>
     RecordBox choice(const char *name, const QString &label, Word Part::*member, const Word (&all)[N],
                      QString (*word)(Word)) const {
-        QStringList shown{QString()};
-        for (const Word each : all)
-            shown << word(each);
         const std::vector<Word> values(all, all + N);
         return {before + QString::fromLatin1(name), label,
-                ChoiceBox{shown,
+                ChoiceBox{shown_of(all, word),
                           [of = *this, member, values](const FoundLog &log) {
                               const Part *there = of.part(log);
                               if (there == nullptr) return 0;
-                              return static_cast<int>(std::ranges::find(values, there->*member) -
-                                                      values.begin()) +
-                                     1;
+                              return row_of(values, there->*member);
                           },
                           [list = list, at = at, member, values](FoundLog &log, int chosen) {
                               auto &parts = log.*list;
