@@ -86,15 +86,37 @@ std::string shrinkage_words(const Wood &wood, const Voice &voice) {
                            name, radial, tangential, source, mark, voice.word(s.origin.conflict));
 }
 
+using WeightNotes = std::map<std::string, std::string>;
+
+/// By species.
+WeightNotes weight_notes(const Shell &shell, const Layout &layout, const Voice &voice) {
+    WeightNotes notes;
+    for (const Piece &piece : layout.pieces) {
+        const Wood wood = wood_of(shell, piece.species);
+        if (std::string &note = notes[species_of(wood)]; note.empty())
+            note = voice.words(weight_note(weigh(0, wood)));
+    }
+    return notes;
+}
+
+std::string basis_words(const Shell &shell, const Layout &layout, const Voice &voice) {
+    std::string all;
+    for (const Said &basis : weight_bases(shell, layout.pieces))
+        all += (all.empty() ? "" : " ") + voice.words(basis);
+    return all;
+}
+
 class Collector {
   public:
-    Collector(const Layout &layout, const Indexed<PieceStock, Piece> &stock, const Voice &voice)
-        : layout_(layout), stock_(stock), crossings_(layout), voice_(voice) {}
+    Collector(const Shell &shell, const Layout &layout, const Indexed<PieceStock, Piece> &stock,
+              const WeightNotes &notes, const Voice &voice)
+        : shell_(shell), layout_(layout), stock_(stock), notes_(notes), crossings_(layout), voice_(voice) {}
 
     Stick stick(Index<Piece> index) const {
         const Piece &piece = layout_.pieces[index];
         const auto &[blank, volume, l] = stock_[index];
-        return {kind_of(layout_, piece, voice_),
+        const std::string species = species_of(wood_of(shell_, piece.species));
+        return {kind_words(piece),
                 blank,
                 volume,
                 l.piece.low_kg,
@@ -103,6 +125,8 @@ class Collector {
                 l.blank.high_kg,
                 l.log.low_kg,
                 l.log.high_kg,
+                voice_.word(species),
+                notes_.at(species),
                 cut_words(piece, voice_)};
     }
 
@@ -137,7 +161,7 @@ class Collector {
         for (const Index<Piece> index : model.pieces) {
             row.tags.push_back(at(index).tag);
             row.butt_left += at(index).butt_at_datum ? 1 : 0;
-            const std::string kind = kind_of(layout_, at(index), voice_);
+            const std::string kind = kind_words(at(index));
             if (std::find(kinds.begin(), kinds.end(), kind) != kinds.end()) continue;
             kinds.push_back(kind);
             row.stick.kind += ", " + kind;
@@ -148,8 +172,16 @@ class Collector {
   private:
     const Piece &at(Index<Piece> index) const { return layout_.pieces.at(index); }
 
+    /// Nobody orders old wood: it says what it is wherever it stands beside new.
+    std::string kind_words(const Piece &piece) const {
+        const std::string kind = kind_of(layout_, piece, voice_);
+        return is_old_wood(piece) ? voice_.say("%1 (%2)", kind, voice_.word(name_of(piece.fabric))) : kind;
+    }
+
+    const Shell &shell_;
     const Layout &layout_;
     const Indexed<PieceStock, Piece> &stock_;
+    const WeightNotes &notes_;
     Crossings crossings_;
     const Voice &voice_;
 };
@@ -160,20 +192,23 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout,
                          const Indexed<double, Model> &model_volumes, Language language) {
     const Indexed<PieceStock, Piece> stock = stock_of_pieces(shell, layout, model_volumes);
     const Voice voice = voice_of(shell, layout, language);
-    const Collector collector(layout, stock, voice);
-    const WeightEstimate weight = weigh(0, shell.wood);
+    const Totals totals = totals_of(layout, stock);
+    const WeightNotes notes = weight_notes(shell, layout, voice);
+    const Collector collector(shell, layout, stock, notes, voice);
     CutList list{called(shell),
                  shell.units,
                  voice,
-                 voice.words(weight.basis),
-                 voice.words(weight_note(weight)),
+                 basis_words(shell, layout, voice),
+                 totals.weights_known() ? "" : voice.words(not_weighed_words(totals, layout)),
                  shrinkage_words(shell.wood, voice),
-                 weight.known,
+                 std::ranges::any_of(stock, [](const PieceStock &each) { return each.lifted.piece.known; }),
+                 notes.size() > 1,
                  {},
                  {},
                  pegs_by_size(shell, layout),
                  sticks_to_order(shell, layout),
-                 totals_of(layout, stock),
+                 notes,
+                 totals,
                  order_step(shell.units).mm(),
                  peg_step(shell.units).mm()};
     const WallStanding stands = standing_in_all(layout);

@@ -7,6 +7,7 @@
 #include "kernel/stock/peg_sizes.h"
 #include "kernel/stock/totals.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,8 @@ struct Stick {
     double low_kg = 0, high_kg = 0;             ///< estimated, not rounded
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut; 0: a round stick
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log, before it is hewn
+    std::string species;                        ///< in words
+    std::string weight_note;                    ///< on what its weights rest, with the caution
     std::vector<std::string> cuts;              ///< in words
 };
 
@@ -49,15 +52,17 @@ struct ModelRow {
 struct CutList {
     std::string shell;
     UnitSystem units = UnitSystem::metric;
-    Voice voice;              ///< that its words are said by, and its tables
-    std::string weight_basis; ///< one sentence
-    std::string weight_note;  ///< with the caution, beside each weight
-    std::string shrinkage;    ///< what its wood loses in drying, with source; empty where that is not known
-    bool weights_known = false;
+    Voice voice;                ///< that its words are said by, and its tables
+    std::string weight_basis;   ///< a sentence for each wood
+    std::string not_weighed;    ///< why there is no weight of all; else empty
+    std::string shrinkage;      ///< what its wood loses in drying, with source; empty where that is not known
+    bool weights_known = false; ///< of any of its pieces
+    bool several_woods = false;
     std::vector<PieceRow> pieces;               ///< by wall, round, number
     std::vector<ModelRow> models;               ///< by their first piece
     std::vector<PegRow> pegs;                   ///< thick and long first
     std::vector<OrderRow> order;                ///< by section, long first
+    std::map<std::string, std::string> notes;   ///< weight notes by species, as documents have it
     Totals totals;                              ///< of the pieces
     double order_step = 0;                      ///< mm
     double peg_step = 0;                        ///< mm

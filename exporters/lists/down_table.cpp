@@ -3,6 +3,7 @@
 #include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/progress_words.h"
+#include "kernel/layout/piece_places.h"
 
 #include <algorithm>
 
@@ -36,6 +37,21 @@ const PieceRow &row_of(const CutList &list, const Layout &layout, Index<Piece> p
     return *std::ranges::find(list.pieces, layout.pieces[piece].tag, &PieceRow::tag);
 }
 
+/// A mended log hangs in its slings with the new wood that was put into it: no figure where one is not known.
+void add_lift(const CutList &list, const Layout &layout, Index<Piece> log, Row &row) {
+    double low = 0, high = 0;
+    bool known = true;
+    const auto add = [&](Index<Piece> piece) {
+        const Stick &stick = row_of(list, layout, piece).stick;
+        known = known && stick.high_kg > 0;
+        low += stick.low_kg, high += stick.high_kg;
+    };
+    add(log);
+    for (const Index<Piece> comes : new_wood_in(layout.pieces, log))
+        add(comes);
+    add_weights(list, known ? low : 0, known ? high : 0, row);
+}
+
 std::vector<Column> down_columns(const CutList &list) {
     const Voice &voice = list.voice;
     std::vector<Column> columns{{"step", voice.say("no.")},
@@ -66,12 +82,12 @@ Row down_row(const CutList &list, const Layout &layout, const Site &site, const 
                peg_names(layout, step.pegs),
                said_up(list, step.rise),
                number(step.rise, mm_decimals)};
-    add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
+    add_lift(list, layout, step.piece, row);
     append(row, {tags(layout, step.loose)});
     append(row, turn_cells(list, layout, site, Deed::down, step.piece));
     append(row, {tick_words(site.ticked.tick(step.piece, Deed::down), list.voice)});
     append(row, found_cells(piece));
-    append(row, {list.weight_note});
+    append(row, {piece.stick.weight_note});
     return row;
 }
 
@@ -97,12 +113,12 @@ Row raising_row(const CutList &list, const Layout &layout, const Site &site, con
     Row row = {number(piece.raise, 0),      piece.tag,   piece.wall,
                number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
                peg_names(layout, step.pegs)};
-    add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
+    add_lift(list, layout, step.piece, row);
     append(row, turn_cells(list, layout, site, Deed::up, step.piece));
     for (const Deed deed : {Deed::cut, Deed::checked, Deed::up, Deed::pegged})
         append(row, {tick_words(site.ticked.tick(step.piece, deed), list.voice)});
     append(row, found_cells(piece));
-    append(row, {list.weight_note});
+    append(row, {piece.stick.weight_note});
     return row;
 }
 

@@ -49,6 +49,10 @@ std::vector<Column> weight_columns(const CutList &list, const std::string &weigh
             {weight + "_high_lb", metric ? "" : titles.high_lb}};
 }
 
+Column species_column(const CutList &list) {
+    return {"species", list.several_woods ? list.voice.say("species") : ""};
+}
+
 void append(std::vector<Column> &columns, std::vector<Column> more) {
     std::ranges::move(more, std::back_inserter(columns));
 }

@@ -43,6 +43,9 @@ std::vector<Column> weight_columns(const CutList &list, const std::string &weigh
 void append(std::vector<Column> &columns, std::vector<Column> more);
 void append(std::vector<Entry> &row, std::vector<Entry> more);
 
+/// Shown where not all wood is of one species.
+Column species_column(const CutList &list);
+
 /// In kilograms, then in pounds. A round stick has no squared blank that could weigh anything.
 void add_weights(const CutList &list, double low_kg, double high_kg, std::vector<Entry> &row);
 

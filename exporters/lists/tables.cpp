@@ -42,7 +42,7 @@ void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
                      {"finished_volume_m3", metric ? voice.say("m3") : ""},
                      {"finished_volume_ft3", metric ? "" : voice.say("ft3")}});
     add_stick_weight_columns(list, columns);
-    columns.push_back({"weight_note", ""});
+    append(columns, {{"weight_note", ""}, species_column(list)});
 }
 
 void add_stick(const CutList &list, const Stick &stick, Row &row) {
@@ -54,7 +54,7 @@ void add_stick(const CutList &list, const Stick &stick, Row &row) {
     add_weights(list, stick.low_kg, stick.high_kg, row);
     add_weights(list, stick.blank_low_kg, stick.blank_high_kg, row);
     add_weights(list, stick.log_low_kg, stick.log_high_kg, row);
-    row.emplace_back(list.weight_note);
+    append(row, {stick.weight_note, stick.species});
 }
 
 std::string butt_words(const ModelRow &row, const Voice &voice) {
@@ -199,7 +199,7 @@ std::vector<Column> order_columns(const CutList &list) {
                                    {"", voice.say("each blank kg to"), "", voice.say("each blank lb to")}));
     append(columns, weight_columns(list, "estimated_round_log_weight_each",
                                    {"", voice.say("each log kg to"), "", voice.say("each log lb to")}));
-    columns.push_back({"weight_note", ""});
+    append(columns, {{"weight_note", ""}, species_column(list)});
     return columns;
 }
 
@@ -228,7 +228,7 @@ Row order_row(const CutList &list, const OrderRow &row) {
               number(up_to(row.least_round, thousandth), mm_decimals)};
     add_weights(list, row.blank_low_kg, row.blank_high_kg, cells);
     add_weights(list, row.log_low_kg, row.log_high_kg, cells);
-    cells.emplace_back(list.weight_note);
+    append(cells, {list.notes.at(row.species), list.voice.word(row.species)});
     append(cells, board_feet(row));
     cells.emplace_back(row.tags);
     return cells;

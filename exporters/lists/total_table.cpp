@@ -75,10 +75,22 @@ void add_heaviest(const CutList &list, const PieceRow &heaviest, Rows &rows) {
 
 void add_weight_sums(const CutList &list, Rows &rows) {
     const Totals &sums = list.totals;
-    if (!list.weights_known || !sums.heaviest) return;
+    if (!sums.heaviest) return;
     rows.add(list.voice.say("estimated low weight of all pieces"), low_weight(list, sums.low_kg), "kg");
     rows.add(list.voice.say("estimated high weight of all pieces"), high_weight(list, sums.high_kg), "kg");
     add_heaviest(list, list.pieces[sums.heaviest->at()], rows);
+}
+
+/// In place of a weight that would be too low.
+void add_not_weighed(const CutList &list, Rows &rows) {
+    const Voice &voice = list.voice;
+    if (list.totals.weights_known()) return;
+    rows.add(voice.say("weight of all pieces"), std::string(), "", list.not_weighed);
+    if (!list.weights_known) return;
+    rows.add(voice.say("estimated low weight of the other pieces"), low_weight(list, list.totals.low_kg),
+             "kg");
+    rows.add(voice.say("estimated high weight of the other pieces"), high_weight(list, list.totals.high_kg),
+             "kg");
 }
 
 /// What the sums rest on.
@@ -112,6 +124,7 @@ Table total_table(const CutList &list) {
     add_heights(list, rows);
     add_wood(list, rows);
     add_weight_sums(list, rows);
+    add_not_weighed(list, rows);
     add_notes(list, rows);
     return table;
 }

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace roundlay {
 
@@ -19,6 +20,21 @@ constexpr PictureOptions on_paper{};
 std::string wood_words(const Wood &wood, const Voice &voice) {
     const std::string species = voice.word(species_of(wood));
     return wood.species.empty() ? voice.say("%1, as none is stated", species) : species;
+}
+
+/// Where there are several, each with how many pieces are of it.
+std::string wood_words(const Shell &shell, const Layout &layout, const Voice &voice) {
+    std::map<std::string, std::size_t> pieces;
+    for (const Piece &piece : layout.pieces)
+        ++pieces[wood_of(shell, piece.species).species];
+    std::string all;
+    for (const auto &[species, count] : pieces) {
+        Wood wood = shell.wood;
+        wood.species = species;
+        const std::string one = wood_words(wood, voice);
+        all += (all.empty() ? "" : ", ") + (pieces.size() == 1 ? one : voice.say("%1 (%2)", one, count));
+    }
+    return all;
 }
 
 std::string amount_words(const Figure &figure, const sheets::Words &words) {
@@ -44,13 +60,15 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
         {voice.say("Walls"), std::to_string(job.layout.walls.size())},
         {voice.say("Rounds"), voice.words(round_words(job.layout))},
         {voice.say("Stands"), voice.words(height_words(job.layout, job.shell.units))},
-        {voice.say("Wood"), wood_words(job.shell.wood, voice)},
+        {voice.say("Wood"), wood_words(job.shell, job.layout, voice)},
         {voice.say("Logs"), voice.say("%1, %2 distinct", sums.pieces, sums.models)},
     };
     for (const Figure &figure : sums.figures)
         if (figure.on_cover) facts.emplace_back(voice.words(*figure.on_cover), amount_words(figure, words));
-    if (sums.weights_known)
+    if (sums.weights_known())
         facts.emplace_back(voice.say("Weight, estimated"), words.weights(sums.low_kg, sums.high_kg));
+    else
+        facts.emplace_back(voice.say("Weight"), voice.words(not_weighed_words(sums, job.layout)));
     facts.emplace_back(voice.say("Warnings of the check"), std::to_string(warnings));
     return facts;
 }

@@ -5,6 +5,7 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/pdf/pdf.h"
+#include "kernel/compare/cuts_to_make.h"
 #include "kernel/stock/lifted.h"
 #include "kernel/threads/for_each_index.h"
 
@@ -48,6 +49,7 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     options.fields.language = job.options.language;
     options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout, job.options.language);
     options.found = found_notes(job);
+    options.to_make = cuts_to_make(found_layout(job), job.layout);
     options.ticked = ticked_of(*job.record, job.layout, job.shell.state);
     options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
         const Lifted l = lifted(job.shell, piece, body.volume);

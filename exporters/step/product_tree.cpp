@@ -33,7 +33,7 @@ std::string millimetres(double value) {
 
 Attributes attributes_of_part(const Shell &shell, const Piece &piece) {
     const Blank blank = stock_of(piece).size;
-    return {{"species", name_of(shell.wood.species, "not stated")},
+    return {{"species", name_of(wood_of(shell, piece.species).species, "not stated")},
             {"blank length mm", millimetres(blank.length)},
             {"blank width mm", millimetres(blank.width)},
             {"blank height mm", millimetres(blank.height)}};

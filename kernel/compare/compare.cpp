@@ -1,5 +1,6 @@
 #include "kernel/compare/compare.h"
 
+#include "kernel/compare/nearly_alike.h"
 #include "kernel/layout/pieces/piece_shape.h"
 #include "kernel/layout/pieces/stock.h"
 
@@ -30,22 +31,6 @@ Stretch stretch_of(const Layout &layout, const Piece &piece) {
 
 bool overlap(const Stretch &a, const Stretch &b) {
     return std::min(a.from.x + a.length, b.from.x + b.length) - std::max(a.from.x, b.from.x) > hair;
-}
-
-bool is_old(const Piece &piece) {
-    return piece.fabric == Fabric::kept || piece.fabric == Fabric::patched;
-}
-
-/// To what nobody can saw: measuring by small steps leaves as much between two states. Numbers up to 1 are
-/// ways and slopes, which tell more than a length does.
-bool nearly_alike(const PieceShape &a, const PieceShape &b) {
-    constexpr double of_lengths = 0.02, of_ways = 1e-4;
-    return a.kinds == b.kinds &&
-           std::equal(a.numbers.begin(), a.numbers.end(), b.numbers.begin(), b.numbers.end(),
-                      [](double x, double y) {
-                          return std::abs(x - y) <=
-                                 (std::max(std::abs(x), std::abs(y)) <= 1 ? of_ways : of_lengths);
-                      });
 }
 
 class Comparing {
@@ -115,7 +100,7 @@ class Comparing {
         place(piece);
         const Blank old = stock_of(a).size, now = stock_of(b).size;
         piece.longer = std::abs(now.length - old.length) >= saw ? now.length - old.length : 0;
-        piece.new_wood = is_old(a) && !is_old(b);
+        piece.new_wood = is_old_wood(a) && !is_old_wood(b);
         piece.section = std::abs(now.height - old.height) > hair || std::abs(now.width - old.width) > hair;
         if (nearly_alike(shape_of_wood(a), shape_of_wood(b)))
             piece.what =

@@ -100,7 +100,12 @@ const TableOf<Floor> &floor_table() {
               load<&Floor::dead_load>(
                   "dead_load", bearable,
                   "of boards, ceilings and what stands on them; the timbers' own weight comes on top of it",
-                  {.left_out = "0.5 kPa, and the screen says so"})}),
+                  {.left_out = "0.5 kPa, and the screen says so"}),
+              text<&Floor::species>("species", "of its timbers, for their weight and the screen",
+                                    {.left_out = "as in `[wood]`"}),
+              one_of<&Floor::fabric>("fabric",
+                                     "what became of its timbers in an old house, or that they are none",
+                                     {.left_out = "`\"new\"`"})}),
          .lists = {told_by({"from_wall"}, list<&Floor::beams>(beam_table(), limits::floor_parts)),
                    told_by({"name"}, list<&Floor::openings>(floor_opening_table(), limits::floor_parts))},
          .comment = "Joists lie from one wall to the one across the room."}};

@@ -104,7 +104,11 @@ const TableOf<OwnTail> &tail_table() {
               size<&OwnTail::height>(
                   "height", bounds::short_size,
                   "from what it lies on to its top, where the middles of the two walls cross",
-                  {.left_out = "the seam lies midway between the middles of the two logs"})}),
+                  {.left_out = "the seam lies midway between the middles of the two logs"}),
+              size<&OwnTail::gap>("gap", bounds::short_gap,
+                                  "left open between what it would lie on and its underside; its height is "
+                                  "of the wood over it. Not of the lowest log",
+                                  {.left_out = "0"})}),
          .check = checked<OwnTail, check_tail>}};
     return table;
 }
@@ -116,11 +120,12 @@ std::vector<Item> where_it_lies() {
          // A wall that starts with a half log can end with one more than there are rounds.
          count<&OwnLog::round>("round", {1, limits::logs_high}, "the round it lies in; 1 is the sill log",
                                {.missing = "the round it lies in, the sill log being 1"}),
-         count<&OwnLog::piece>("piece", {1, limits::pieces},
-                               "only that one of the logs that openings part the round into, counted "
-                               "from the left: its `mark`, `finish`, `bow`, `fabric` and `note`; all "
-                               "else is stated of the whole round, whose logs lie in one straight line",
-                               {.left_out = "the whole round", .remark = "counted from the left"})
+         count<&OwnLog::piece>(
+             "piece", {1, limits::pieces},
+             "only that one of the logs that openings part the round into, counted "
+             "from the left: its `mark`, `finish`, `bow`, `fabric`, `species` and "
+             "`note`; all else is stated of the whole round, whose logs lie in one straight line",
+             {.left_out = "the whole round", .remark = "counted from the left"})
              .check<check_of_piece>(),
          text<&OwnLog::mark>("mark", "what is written on the log itself", {.left_out = "nothing"})});
 }
@@ -178,6 +183,7 @@ std::vector<Item> what_is_known_of_it() {
                             {.left_out = "straight", .remark = "out of the line between its ends"}),
          one_of<&OwnLog::fabric>("fabric", "what became of an old log, or that it is none",
                                  {.left_out = "`\"new\"`"}),
+         text<&OwnLog::species>("species", "of its wood, for its weight", {.left_out = "as in `[wood]`"}),
          text<&OwnLog::note>("note",
                              "whatever should be known of it; it stands on the cut sheet and in the list",
                              {.left_out = "nothing"})});

@@ -58,7 +58,7 @@ struct Piece {
     std::string note;                  ///< as stated of its log; of new wood in a mended one, of the mend
     std::optional<Index<Piece>> mends; ///< of new wood in a mended log: what stays of that log
     std::vector<std::size_t> mended;   ///< which of Shell::mends are cut into it, or the one that it is for
-    std::string species;               ///< of new wood where it is another; else the shell's
+    std::string species;               ///< of its wood where that is stated of it; else empty: the shell's
     Index<Model> model;                ///< equal pieces share one
 };
 
@@ -70,6 +70,11 @@ inline bool is_log_of(const Piece &piece, Index<WallPlace> wall) {
 /// Is it a log, or what openings and mends leave of one? Else a floor's timber, or new wood in a log.
 inline bool is_log(const Piece &piece) {
     return !piece.timber && !piece.mends;
+}
+
+/// Does it come out of the house that was found, not out of new wood?
+inline bool is_old_wood(const Piece &piece) {
+    return piece.fabric == Fabric::kept || piece.fabric == Fabric::patched;
 }
 
 /// Of new wood in a mended log what stays of that log, with which it is put together before it is lifted;

@@ -124,19 +124,6 @@ std::size_t count(const Record &record, NotedLength FoundEnd::*number) {
     return all;
 }
 
-/// Under tails whose own heights were not measured: those say where the tail lies together with the gap.
-std::size_t gaps_alone(const Record &record) {
-    std::size_t all = 0;
-    for (const FoundLog &log : record.logs)
-        for (const FoundEnd &end : log.ends)
-            all += end.gap.is_taken() && !end.shoulder_outside.is_taken() &&
-                           !end.shoulder_inside.is_taken() && !end.end_outside.is_taken() &&
-                           !end.end_inside.is_taken()
-                       ? 1
-                       : 0;
-    return all;
-}
-
 void tell_some(Rebuild &at, std::size_t some, Said what) {
     if (some > 0) at.tell("not-in-the-model", {about::All::logs}, std::move(what));
 }
@@ -159,14 +146,16 @@ void tell_not_taken(Rebuild &at) {
              levels));
     tell_some(at, winds,
               said("%1 winds of logs are recorded and not in the model: its logs are not twisted", winds));
-    const std::size_t gaps = gaps_alone(record);
-    tell_some(at, gaps,
-              said("%1 gaps under tails are recorded without the tails' heights and not in the model", gaps));
     if (!is_scoped(at.made.shell)) return;
     const std::size_t of_logs = count(record, &FoundEnd::level);
     tell_some(at, of_logs,
               said("%1 levels of round logs are recorded and not in the model: they lie by their diameters",
                    of_logs));
+    const std::size_t gaps = count(record, &FoundEnd::gap);
+    tell_some(at, gaps,
+              said("%1 gaps under notches of round logs are recorded and not in the model: they are scribed "
+                   "to one another",
+                   gaps));
 }
 
 } // namespace

@@ -46,8 +46,7 @@ EndNumbers numbers_of_end(const Record &record, const FoundEnd &end) {
     n.level = level_of(record, end.level, end.plane);
     n.tail = {taken(end.shoulder_outside), taken(end.shoulder_inside), taken(end.end_outside),
               taken(end.end_inside)};
-    for (auto &height : n.tail) // from what it lies on: logs touch in the model
-        if (height) *height += taken(end.gap).value_or(0);
+    n.gap = taken(end.gap);
     return n;
 }
 

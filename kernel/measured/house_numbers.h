@@ -19,6 +19,7 @@ struct EndNumbers {
     std::optional<double> level;    ///< of its upper edge, over the plane that all offsets are told from
     /// Heights of the tail: at its shoulder outside and inside, at its end outside and inside.
     std::array<std::optional<double>, 4> tail;
+    std::optional<double> gap; ///< between the tail and what it lies on
 };
 
 struct StationNumbers {

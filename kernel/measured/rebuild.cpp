@@ -2,6 +2,8 @@
 
 #include "kernel/layout/plan/plan.h"
 
+#include <algorithm>
+
 namespace roundlay {
 
 bool Rebuild::lay_out_anew() {
@@ -31,6 +33,14 @@ OwnLog &Rebuild::own_piece(Index<WallPlace> wall, int round, std::optional<int> 
     log.wall = name, log.round = round, log.piece = piece;
     all.push_back(log);
     return all.back();
+}
+
+bool Rebuild::is_new(Index<WallPlace> wall, int round) const {
+    const auto &all = made.shell.own_logs;
+    const auto log = std::find_if(all.rbegin(), all.rend(), [&](const OwnLog &own) {
+        return own.wall == plan.walls[wall].name && own.round == round && !own.piece;
+    });
+    return log != all.rend() && is_new_wood(*log);
 }
 
 void Rebuild::propose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what) {

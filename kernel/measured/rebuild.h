@@ -28,11 +28,18 @@ struct Rebuild {
     OwnLog &own(Index<WallPlace> wall, int round);
     /// The same of one of the logs that openings part the round into.
     OwnLog &own_piece(Index<WallPlace> wall, int round, std::optional<int> piece);
+    /// Is the whole log stated to be new wood?
+    bool is_new(Index<WallPlace> wall, int round) const;
 
     void unpropose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what);
     void propose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what);
     void tell(const char *code, About place, Said what, std::optional<Said> advice = {});
 };
+
+/// Stated to be cut new, in place of what was found.
+inline bool is_new_wood(const OwnLog &log) {
+    return log.fabric == Fabric::newly_cut || log.fabric == Fabric::replacement;
+}
 
 inline constexpr LogEnd both_ends[] = {LogEnd::left, LogEnd::right};
 

@@ -120,10 +120,6 @@ bool bows_up_or_down(const FoundLog &log) {
     return !log.bow_to || *log.bow_to == FoundFace::top || *log.bow_to == FoundFace::under;
 }
 
-bool is_new_wood(const OwnLog &log) {
-    return log.fabric == Fabric::newly_cut || log.fabric == Fabric::replacement;
-}
-
 /// What is written on one of the logs that openings part a round into. New wood bears no old mark, nor does
 /// what is not the log any more that was found (left_as_found).
 void mark(Rebuild &at, Index<WallPlace> wall, int round, const FoundLog &log) {
@@ -134,12 +130,20 @@ void mark(Rebuild &at, Index<WallPlace> wall, int round, const FoundLog &log) {
     if (!own.fabric && !is_gone(log)) own.fabric = Fabric::kept;
 }
 
+/// New wood that comes in its place need not be of the species that was found.
+void set_species(Rebuild &at, Index<WallPlace> wall, int round, const FoundLog &log) {
+    if (log.species.empty() || is_new_wood(at.own(wall, round))) return;
+    OwnLog &own = log.place.piece ? at.own_piece(wall, round, *log.place.piece) : at.own(wall, round);
+    if (own.species.empty() && !is_new_wood(own)) own.species = log.species;
+}
+
 void set_words(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
     for (const FoundLog *log : numbers.logs) {
         mark(at, wall, round, *log);
         OwnLog &own = at.own(wall, round);
         if (const auto butt = end_at(at.record, at.plan, wall, log->butt)) own.sizes.butt = butt;
         if (const auto finish = finish_of(log->finish)) own.sizes.finish = finish;
+        set_species(at, wall, round, *log);
         if (const auto bow = taken(log->bow);
             bow && bows_up_or_down(*log) && !is_new_wood(own)) // of the log that was found
             own.bow = Length::mm(*bow), ++at.made.taken;

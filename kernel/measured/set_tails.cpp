@@ -32,10 +32,12 @@ class CornerTails {
         stack();
         if (tails_.empty()) return;
         below_.middle = tails_.front().low;
+        fills_ = room_under(tails_.front());
         for (std::size_t i = 0; i + 1 < tails_.size(); ++i)
-            if (has_none(tails_[i]) || has_none(tails_[i + 1]))
+            if (has_none(tails_[i]) || has_none(tails_[i + 1])) {
                 below_ = {tails_[i + 1].low, {}}; // no seam parts them: the log lies as high as its body
-            else
+                fills_ = 0;
+            } else
                 set_tail(tails_[i], tails_[i + 1]);
     }
 
@@ -75,10 +77,32 @@ class CornerTails {
                tail_plane(in_round(at_.numbers[wall(tail.arm)], tail.round).end(*at_end).tail, 1, 1);
     }
 
-    /// From the seam below and what was measured over it, else by the rule of the notch.
+    /// Room that was measured under a log's tail.
+    double room_under(const Tail &tail) const {
+        const auto at_end = end(tail.arm);
+        return at_end ? in_round(at_.numbers[wall(tail.arm)], tail.round).end(*at_end).gap.value_or(0) : 0;
+    }
+    bool is_new(const Tail &tail) const { return at_.is_new(wall(tail.arm), tail.round); }
+
+    /// From the seam below and what was measured over it, else by the rule of the notch. The room between two
+    /// old logs stays open; new wood is cut to fill it, be it over the room or under it.
     void set_tail(const Tail &lower, const Tail &upper) {
+        const double room = room_under(upper);
+        place_top(lower, upper, is_new(lower) && !is_new(upper) ? room : 0);
+        fills_ = is_new(upper) ? room : 0;
+        if (room > 0 && !is_new(lower) && !is_new(upper)) leave_open(upper, room);
+    }
+
+    void leave_open(const Tail &over, double room) {
+        own_tail(over, *end(over.arm)).gap = Length::mm(room);
+        below_.middle += room;
+        ++at_.made.taken;
+    }
+
+    /// Where the lower of two tails ends.
+    void place_top(const Tail &lower, const Tail &upper, double over) {
         const auto at_end = end(lower.arm);
-        if (at_end && set_measured(lower, *at_end)) return;
+        if (at_end && set_measured(lower, *at_end, over)) return;
         if (at_end) at_.propose(wall(lower.arm), lower.round, *at_end, ProposedNumber::tail);
         const TailTop top =
             tail_top(notch_at(at_.made.shell, at_.plan, index_, wall(lower.arm), lower.round));
@@ -95,7 +119,8 @@ class CornerTails {
         return h;
     }
 
-    bool set_measured(const Tail &tail, LogEnd at_end) {
+    /// `over`: room over its top as it was measured that its wood fills.
+    bool set_measured(const Tail &tail, LogEnd at_end, double over) {
         const EndNumbers &numbers = in_round(at_.numbers[wall(tail.arm)], tail.round).end(at_end);
         const auto count = std::ranges::count_if(numbers.tail, [](const auto &h) { return h.has_value(); });
         const auto plane = tail_plane(heights(tail, numbers), run(tail.arm), run(1 - tail.arm));
@@ -106,17 +131,28 @@ class CornerTails {
         if (plane->off > told_from) tell_uneven(tail, plane->off);
         below_.rise[tail.arm] += plane->along;
         below_.rise[1 - tail.arm] += plane->across;
-        below_.middle += plane->middle;
-        state(tail, at_end, plane->middle);
+        const double height = fills_ + plane->middle + over;
+        below_.middle += height;
+        state(tail, at_end, height);
         at_.made.taken += static_cast<std::size_t>(count);
         return true;
     }
 
+    /// What is stated of that tail alone; made where nothing is yet.
+    OwnTail &own_tail(const Tail &tail, LogEnd at_end) {
+        auto &all = at_.own(wall(tail.arm), tail.round).tails;
+        const auto own = std::ranges::find(all, at_end, &OwnTail::end);
+        if (own != all.end()) return *own;
+        OwnTail made;
+        made.end = at_end;
+        return all.emplace_back(made);
+    }
+
     void state(const Tail &tail, LogEnd at_end, double height) {
-        OwnLog &own = at_.own(wall(tail.arm), tail.round);
-        std::erase_if(own.tails, [&](const OwnTail &each) { return each.end == at_end; });
-        own.tails.push_back({at_end, Slope::rise_per_run(below_.rise[tail.arm]),
-                             Slope::rise_per_run(below_.rise[1 - tail.arm]), Length::mm(height)});
+        OwnTail &own = own_tail(tail, at_end);
+        own.along = Slope::rise_per_run(below_.rise[tail.arm]);
+        own.across = Slope::rise_per_run(below_.rise[1 - tail.arm]);
+        own.height = Length::mm(height);
     }
 
     About place(const Tail &tail) const {
@@ -138,7 +174,8 @@ class CornerTails {
     const CornerPlace &corner_;
     const Corners &ruled_; ///< by the rules alone
     std::vector<Tail> tails_;
-    Seam below_;
+    Seam below_;       ///< the next tail's underside
+    double fills_ = 0; ///< room under that tail, as it was measured, that its wood fills
 };
 
 /// Where a step takes logs away at the foot of a corner, tails are not counted from the foundation up.

@@ -158,16 +158,23 @@ class Loaded {
     std::vector<SpanLoad> live_, total_, sure_;
 };
 
+/// Of a floor's timbers; nullptr where no values are known of it.
+const Species *known_species(const Shell &shell, const Floor &floor) {
+    const auto found = find_species(species_of(wood_of(shell, floor.species)));
+    const auto *species = std::get_if<const Species *>(&found);
+    return species ? *species : nullptr;
+}
+
 /// Takes the timbers of all floors from what is carried to what carries.
 class Screener {
   public:
-    Screener(const Shell &shell, const Layout &layout, const Species &species)
-        : shell_(shell), layout_(layout), species_(species), landed_(layout.timbers.size()) {}
+    Screener(const Shell &shell, const Layout &layout)
+        : shell_(shell), layout_(layout), landed_(layout.timbers.size()) {}
 
     std::vector<TimberScreen> all() {
         std::vector<TimberScreen> screens;
         for (std::size_t k = layout_.timbers.size(); k-- > 0;) // a carrier comes before what it carries
-            if (const Index<Timber> i(k); floor_of(layout_.timbers[i]).live_load)
+            if (const Index<Timber> i(k); is_screened(floor_of(layout_.timbers[i])))
                 screens.push_back(screen(i));
         std::reverse(screens.begin(), screens.end());
         return screens;
@@ -175,11 +182,12 @@ class Screener {
 
   private:
     const Floor &floor_of(const Timber &timber) const { return shell_.floors[timber.floor.at()]; }
+    bool is_screened(const Floor &floor) const { return floor.live_load && known_species(shell_, floor); }
 
     TimberScreen screen(Index<Timber> i) {
         const Timber &timber = layout_.timbers[i];
         const Piece &piece = layout_.pieces[timber.piece];
-        TimberScreen s = unloaded(piece);
+        TimberScreen s = unloaded(piece, *known_species(shell_, floor_of(timber)));
         s.timber = i;
         load(s, timber, piece, landed_[i].empty());
         for (const Landed &l : landed_[i])
@@ -190,12 +198,12 @@ class Screener {
         return s;
     }
 
-    TimberScreen unloaded(const Piece &piece) const {
+    static TimberScreen unloaded(const Piece &piece, const Species &species) {
         const Blank section = LeastWood(piece).section();
         TimberScreen s;
         s.width = section.width;
         s.height = section.height;
-        s.elasticity = species_.bending.elasticity_green;
+        s.elasticity = species.bending.elasticity_green;
         return s;
     }
 
@@ -205,12 +213,13 @@ class Screener {
         const bool by_others = timber.use == TimberUse::beam || timber.use == TimberUse::trimmer;
         const double strip = by_others && !carries_none ? 0 : timber.load_width;
         s.live = *floor.live_load * n_per_mm2 * strip;
-        const WeightEstimate own = weigh(piece.blank.width * piece.blank.height, shell_.wood);
+        const Wood wood = wood_of(shell_, piece.species);
+        const WeightEstimate own = weigh(piece.blank.width * piece.blank.height, wood);
         s.total = s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip +
                   own.high_kg * newtons_per_kilogram;
         const Blank least = LeastWood(piece).section();
         s.sure = floor.dead_load.value_or(0) * n_per_mm2 * strip +
-                 weigh(least.width * least.height, shell_.wood).low_kg * newtons_per_kilogram;
+                 weigh(least.width * least.height, wood).low_kg * newtons_per_kilogram;
     }
 
     void hand_on(const Timber &timber, const Loaded &loaded) {
@@ -228,14 +237,13 @@ class Screener {
 
     const Shell &shell_;
     const Layout &layout_;
-    const Species &species_;
     Indexed<std::vector<Landed>, Timber> landed_;
 };
 
 Said loads_of(const Shell &shell) {
     std::optional<Said> all;
     for (const Floor &floor : shell.floors) {
-        if (!floor.live_load) continue;
+        if (!floor.live_load || !known_species(shell, floor)) continue;
         const LoadAmount live = in_kpa(*floor.live_load),
                          dead = in_kpa(floor.dead_load.value_or(assumed_dead_load));
         const Said one =
@@ -270,33 +278,54 @@ std::string stress_words(double mpa, UnitSystem units) {
     return std::to_string(std::lround(mpa / mpa_per_psi / step) * step) + " psi";
 }
 
-Said inputs_of(const Shell &shell, const Species &species) {
+/// Of the floors that are screened, each once.
+std::vector<const Species *> species_of_floors(const Shell &shell) {
+    std::vector<const Species *> all;
+    for (const Floor &floor : shell.floors) {
+        const Species *species = known_species(shell, floor);
+        if (floor.live_load && species && std::ranges::find(all, species) == all.end())
+            all.push_back(species);
+    }
+    return all;
+}
+
+Said source_of(const Species &species) {
     const Origin &origin = species.bending.origin;
     const Said mark = phrase(words(origin.mark));
     const std::string source(origin.source);
-    const Said text = said(
-        "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of small clear green "
-        "%3, no design value: sticks with knots bend more (%4).",
-        loads_of(shell), stress_words(species.bending.elasticity_green, shell.units), phrase(species.name),
-        origin.conflict.empty() ? said("%1, %2", source, mark)
-                                : said("%1, %2, though %3", source, mark, phrase(origin.conflict)));
-    return shell.wood.species.empty() ? said("%1 No species is stated: eastern hemlock is taken.", text)
-                                      : text;
+    return origin.conflict.empty() ? said("%1, %2", source, mark)
+                                   : said("%1, %2, though %3", source, mark, phrase(origin.conflict));
+}
+
+Said inputs_of(const Shell &shell, const std::vector<const Species *> &woods) {
+    const auto stress = [&](const Species &of) {
+        return stress_words(of.bending.elasticity_green, shell.units);
+    };
+    const Species &first = *woods.front();
+    Said text =
+        said("Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of small clear green "
+             "%3, no design value: sticks with knots bend more (%4).",
+             loads_of(shell), stress(first), phrase(first.name), source_of(first));
+    for (std::size_t i = 1; i < woods.size(); ++i)
+        text = said("%1 E %2 is one of small clear green %3 (%4).", text, stress(*woods[i]),
+                    phrase(woods[i]->name), source_of(*woods[i]));
+    const bool assumed =
+        shell.wood.species.empty() && std::ranges::any_of(shell.floors, [](const Floor &floor) {
+            return floor.live_load && floor.species.empty();
+        });
+    return assumed ? said("%1 No species is stated: eastern hemlock is taken.", text) : text;
 }
 
 } // namespace
 
 FloorScreen screen_floors(const Shell &shell, const Layout &layout) {
     FloorScreen result;
-    const auto found = find_species(species_of(shell.wood));
-    const auto *species = std::get_if<const Species *>(&found);
-    const bool loaded = std::any_of(shell.floors.begin(), shell.floors.end(),
-                                    [](const Floor &f) { return f.live_load.has_value(); });
-    if (!species || !loaded || layout.timbers.empty()) return result;
+    const auto woods = species_of_floors(shell);
+    if (woods.empty() || layout.timbers.empty()) return result;
     result.formulas = formulas();
-    result.inputs = inputs_of(shell, **species);
+    result.inputs = inputs_of(shell, woods);
     result.basis = said("%1 %2 %3", result.formulas, result.inputs, phrase(joist_caution));
-    result.timbers = Screener(shell, layout, **species).all();
+    result.timbers = Screener(shell, layout).all();
     return result;
 }
 

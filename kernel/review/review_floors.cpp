@@ -188,10 +188,11 @@ WallLifts lifts_on_walls(const Layout &layout, const FloorScreen &screen) {
 /// N, at least: what lies over that round in its wall.
 double weight_over(const Shell &shell, const Layout &layout, const Bodies &bodies, Index<WallPlace> wall,
                    int round) {
-    double volume = 0;
+    double kg = 0; // of wood of which no values are known none
     for (const Piece &p : layout.pieces)
-        if (!p.timber && p.wall == wall && p.round > round) volume += bodies[p.model].volume;
-    return weigh(volume, shell.wood).low_kg * newtons_per_kilogram;
+        if (!p.timber && p.wall == wall && p.round > round)
+            kg += weigh(bodies[p.model].volume, wood_of(shell, p.species)).low_kg;
+    return kg * newtons_per_kilogram;
 }
 
 /// Logs over a joist's end hold it down by their weight, if they are heavy enough; with none over it, see

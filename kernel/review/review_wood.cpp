@@ -95,16 +95,60 @@ void check_settling_rules(const Shell &shell, Findings &findings) {
                         "trim.settling", findings);
 }
 
+/// Where a species is named that not all wood is of.
+struct NamedWood {
+    std::string species;
+    About about;
+    std::string subject;
+};
+
+std::vector<NamedWood> named_woods(const Shell &shell) {
+    std::vector<NamedWood> all;
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i)
+        if (const OwnLog &log = shell.own_logs[i]; !log.species.empty())
+            all.push_back({log.species, round_place(log.wall, log.round), subject("log", i, "species")});
+    for (std::size_t i = 0; i < shell.floors.size(); ++i)
+        if (const Floor &floor = shell.floors[i]; !floor.species.empty())
+            all.push_back({floor.species, {about::Floor{floor.name}}, subject("floor", i, "species")});
+    for (std::size_t i = 0; i < shell.mends.size(); ++i)
+        if (const Mend &mend = shell.mends[i]; !mend.species.empty())
+            all.push_back({mend.species, {about::All::wood}, subject("mend", i, "species")});
+    return all;
+}
+
+/// Each unknown one once: an old house may have it in every log.
+void check_named_woods(const Shell &shell, Findings &findings) {
+    std::vector<NamedWood> all = named_woods(shell);
+    for (std::size_t first = 0; first < all.size(); ++first) {
+        const NamedWood named = all[first];
+        const auto found = find_species(named.species);
+        const auto *unknown = std::get_if<UnknownSpecies>(&found);
+        if (!unknown) continue;
+        const auto same = [&](const NamedWood &each) { return each.species == named.species; };
+        const auto times = std::ranges::count_if(all, same);
+        findings.push_back(
+            {Weight::warning, "species-unknown", named.about,
+             times == 1
+                 ? said("no values are known for the species \"%1\"", named.species)
+                 : said("no values are known for the species \"%1\", which %2 places of this shell have",
+                        named.species, times),
+             said("%1; until then no weight of it is given and no floor of it screened",
+                  which_species(*unknown)),
+             named.subject});
+        all.erase(std::remove_if(all.begin() + std::ptrdiff_t(first) + 1, all.end(), same), all.end());
+    }
+}
+
 void check_species(const Shell &shell, Findings &findings) {
     const auto found = find_species(species_of(shell.wood));
     if (const auto *unknown = std::get_if<UnknownSpecies>(&found))
-        findings.push_back(
-            {Weight::warning,
-             "species-unknown",
-             {about::All::wood},
-             said("no values are known for the species \"%1\"", shell.wood.species),
-             said("%1; until then no weight is given and no floor is screened", which_species(*unknown)),
-             "wood.species"});
+        findings.push_back({Weight::warning,
+                            "species-unknown",
+                            {about::All::wood},
+                            said("no values are known for the species \"%1\"", shell.wood.species),
+                            said("%1; until then no weight of it is given and no floor of it screened",
+                                 which_species(*unknown)),
+                            "wood.species"});
     else if (shell.wood.species.empty())
         findings.push_back({Weight::note,
                             "species-not-stated",
@@ -121,6 +165,7 @@ void review_wood(const Shell &shell, Findings &findings) {
     check_settling(shell, findings);
     check_settling_rules(shell, findings);
     check_species(shell, findings);
+    check_named_woods(shell, findings);
 }
 
 } // namespace roundlay

@@ -11,6 +11,12 @@ std::string species_of(const Wood &wood) {
     return wood.species.empty() ? "eastern hemlock" : wood.species;
 }
 
+Wood wood_of(const Shell &shell, const std::string &own) {
+    Wood wood = shell.wood;
+    if (!own.empty()) wood.species = own;
+    return wood;
+}
+
 const char *name_of(SettlingRuleName rule) {
     switch (rule) {
     case SettlingRuleName::six_percent:

@@ -175,13 +175,14 @@ struct OwnTail {
     std::optional<Slope> along, across; ///< of its top, as in a stated notch; both or neither
     std::optional<Length> height; ///< from what it lies on to its top, where the two walls' middles cross;
                                   ///< not stated: midway between the logs' middles
+    std::optional<Length> gap;    ///< between what it would lie on and its underside; of the lowest log none
     bool operator==(const OwnTail &) const = default;
 };
 
 /// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it;
 /// of a half log the heights are those of the half. Or, with `piece`, what only one of the logs is that
-/// openings part it into: its mark, finish, bow, fabric and note. Their heights and widths are those of the
-/// whole, which is straight from end to end.
+/// openings part it into: its mark, finish, bow, fabric, species and note. Their heights and widths are those
+/// of the whole, which is straight from end to end.
 struct OwnLog {
     std::string wall;
     int round = 1;
@@ -198,6 +199,7 @@ struct OwnLog {
     std::optional<Length> bow;    ///< as measured: how far its middle stands out of the line between its ends
     std::optional<Fabric> fabric; ///< not stated: newly cut
     std::optional<int> piece;     ///< counted from the left, seen from outside
+    std::string species;          ///< of its wood; empty: the shell's
     std::string note;             ///< whatever whoever measured it wants known
     bool operator==(const OwnLog &) const = default;
 };
@@ -270,6 +272,8 @@ struct Floor {
     std::vector<Beam> beams;
     std::vector<FloorOpening> openings;
     std::optional<double> live_load, dead_load; ///< kPa, for the screen of spans; none without a live load
+    std::string species;                        ///< of its timbers; empty: the shell's
+    std::optional<Fabric> fabric;               ///< of its timbers; not stated: newly cut
     bool operator==(const Floor &) const = default;
 };
 
@@ -310,6 +314,9 @@ std::string called(const Shell &shell);
 
 /// The wood that weights and spans are worked out for.
 std::string species_of(const Wood &wood);
+
+/// The wood of a part that is of a species of its own, or with `own` empty of the shell's.
+Wood wood_of(const Shell &shell, const std::string &own);
 
 /// "13 mm in 300 mm", "6 percent", "4 percent", "3/16 in per log": in documents and for people.
 const char *name_of(SettlingRuleName rule);

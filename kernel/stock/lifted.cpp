@@ -4,18 +4,9 @@
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/trade/log_volume.h"
 
+#include <algorithm>
+
 namespace roundlay {
-
-namespace {
-
-/// New wood in a mended log may be another.
-Wood wood_of(const Shell &shell, const Piece &piece) {
-    Wood wood = shell.wood;
-    if (!piece.species.empty()) wood.species = piece.species;
-    return wood;
-}
-
-} // namespace
 
 double small_end(const Piece &piece, const Blank &stock) {
     const RoundCut *round = hewn_faces(piece).round;
@@ -24,16 +15,28 @@ double small_end(const Piece &piece, const Blank &stock) {
 
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
-    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), wood_of(shell, piece));
+    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), wood_of(shell, piece.species));
     if (!hewn_faces(piece).round)
-        l.blank = weigh(stock.length * stock.width * stock.height, wood_of(shell, piece));
+        l.blank = weigh(stock.length * stock.width * stock.height, wood_of(shell, piece.species));
     return l;
 }
 
 Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
     Lifted l = lifted_of_length(shell, piece, stock_of(piece).size);
-    l.piece = weigh(volume, wood_of(shell, piece));
+    l.piece = weigh(volume, wood_of(shell, piece.species));
     return l;
+}
+
+std::vector<Said> weight_bases(const Shell &shell, const Indexed<Piece> &pieces) {
+    std::vector<std::string> woods;
+    std::vector<Said> all;
+    for (const Piece &piece : pieces) {
+        const Wood wood = wood_of(shell, piece.species);
+        if (std::ranges::find(woods, wood.species) != woods.end()) continue;
+        woods.push_back(wood.species);
+        all.push_back(weigh(0, wood).basis);
+    }
+    return all;
 }
 
 Said weight_note(const WeightEstimate &weight) {

@@ -4,9 +4,11 @@
 #include "kernel/layout/layout.h"
 #include "kernel/trade/weight.h"
 
+#include <vector>
+
 namespace roundlay {
 
-/// Kilograms, all of the shell's wood; of an unknown species all 0 and not known.
+/// Kilograms, of the piece's wood; of a species of which no values are known all 0 and not known.
 struct Lifted {
     WeightEstimate piece, blank, log;
 };
@@ -21,6 +23,9 @@ Lifted lifted(const Shell &shell, const Piece &piece, double volume);
 
 /// The blank's and the log's, of a stick that is ordered.
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock);
+
+/// On what the weights of these pieces rest: a sentence for each wood, in the order in which it comes first.
+std::vector<Said> weight_bases(const Shell &shell, const Indexed<Piece> &pieces);
 
 /// Said with every weight: on what it rests, and the caution.
 Said weight_note(const WeightEstimate &weight);

@@ -30,11 +30,15 @@ Length order_step(UnitSystem units) {
 }
 
 std::vector<OrderRow> sticks_to_order(const Shell &shell, const Layout &layout) {
-    std::map<std::tuple<long long, long long, long long, long long>, OrderRow> rows;
+    std::map<std::tuple<long long, long long, long long, long long, std::string>, OrderRow> rows;
     for (const Piece &piece : layout.pieces) {
+        if (is_old_wood(piece)) continue;
         const Blank stock = ordered_stock(shell, stock_of(piece));
         const double round = small_end(piece, stock);
-        OrderRow &row = rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
+        const std::string species = species_of(wood_of(shell, piece.species));
+        OrderRow &row =
+            rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round), species}];
+        row.species = species;
         row.width = stock.width;
         row.height = stock.height;
         row.length = stock.length;

@@ -13,6 +13,7 @@ struct OrderRow {
     double length = 0;      ///< rounded up to the step
     double least_round = 0; ///< least small-end diameter, straight and under the bark
     double blank_low_kg = 0, blank_high_kg = 0, log_low_kg = 0, log_high_kg = 0; ///< as Lifted, of one
+    std::string species;                                                         ///< as `species_of`
     std::vector<std::string> tags;
 };
 
@@ -20,7 +21,7 @@ struct OrderRow {
 /// rounded up. No trim is added.
 Length order_step(UnitSystem units);
 
-/// By section, long first.
+/// By section, long first, of each species by itself; of new wood alone.
 std::vector<OrderRow> sticks_to_order(const Shell &shell, const Layout &layout);
 
 } // namespace roundlay

@@ -1,15 +1,18 @@
 #include "kernel/stock/totals.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace roundlay {
 
 namespace {
 
-template <typename Of> double sum(const Indexed<PieceStock, Piece> &stock, const Of &of) {
-    return std::accumulate(stock.begin(), stock.end(), 0.0,
-                           [&](double so_far, const PieceStock &piece) { return so_far + of(piece); });
+/// Over all sticks that are ordered.
+template <typename Of>
+double sum(const Layout &layout, const Indexed<PieceStock, Piece> &stock, const Of &of) {
+    double all = 0;
+    for (const auto i : stock.indices())
+        if (!is_old_wood(layout.pieces[i])) all += of(stock[i]);
+    return all;
 }
 
 double length_of(const PieceStock &piece) {
@@ -29,8 +32,8 @@ std::vector<Figure> figures_of(const Totals &all, const Layout &layout,
         {said("distinct pieces"), FigureOf::things, count(all.models), {}},
         {said("islands"), FigureOf::things, count(std::ranges::count_if(layout.pieces, &Piece::island)), {}},
         {said("pegs"), FigureOf::things, count(all.pegs), said("Pegs")},
-        {said("length of all blanks"), FigureOf::length, sum(stock, length_of), {}},
-        {said("volume of all blanks"), FigureOf::sawn_wood, sum(stock, squared), {}},
+        {said("length of all blanks"), FigureOf::length, sum(layout, stock, length_of), {}},
+        {said("volume of all blanks"), FigureOf::sawn_wood, sum(layout, stock, squared), {}},
         {said("volume of all finished pieces"), FigureOf::wood, all.finished, said("Finished volume")}};
 }
 
@@ -44,15 +47,25 @@ Totals totals_of(const Layout &layout, const Indexed<PieceStock, Piece> &stock) 
     for (const auto i : stock.indices()) {
         const auto &[blank, volume, lifted] = stock[i];
         all.finished += volume;
-        all.weights_known = all.weights_known && lifted.piece.known;
+        if (!lifted.piece.known) all.not_weighed.push_back(i);
         all.low_kg += lifted.piece.low_kg;
         all.high_kg += lifted.piece.high_kg;
         if (!all.heaviest || lifted.piece.high_kg > stock[*all.heaviest].lifted.piece.high_kg)
             all.heaviest = i;
         if (!all.longest || blank.length > stock[*all.longest].blank.length) all.longest = i;
     }
+    if (!all.weights_known()) all.heaviest.reset();
     all.figures = figures_of(all, layout, stock);
     return all;
+}
+
+Said not_weighed_words(const Totals &totals, const Layout &layout) {
+    const std::string &first = layout.pieces[totals.not_weighed.front()].tag;
+    if (totals.not_weighed.size() == 1)
+        return said("not known: no values are known of the wood of %1. Weigh before lifting.", first);
+    return said("not known: no values are known of the wood of %1 pieces, of which %2 is the first. Weigh "
+                "before lifting.",
+                totals.not_weighed.size(), first);
 }
 
 Totals totals_of(const Shell &shell, const Layout &layout, const Bodies &bodies) {

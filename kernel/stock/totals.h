@@ -26,12 +26,19 @@ struct Figure {
 struct Totals {
     std::size_t pieces = 0, models = 0, pegs = 0;
     double finished = 0;
-    bool weights_known = true;                     ///< of every one: a sum in which one is missing is too low
-    double low_kg = 0, high_kg = 0;                ///< of the finished pieces
-    std::optional<Index<Piece>> heaviest, longest; ///< the first of equals
+    std::vector<Index<Piece>> not_weighed; ///< of whose wood no values are known
+    double low_kg = 0, high_kg = 0;        ///< of the finished pieces but those
+    std::optional<Index<Piece>> longest;   ///< the first of equals
+    std::optional<Index<Piece>> heaviest;  ///< the first of equals; nothing where one is not known
     std::vector<Figure> figures = {}; ///< in the order in which they are told; blanks are the sticks that are
                                       ///< ordered, without rounding up
+
+    /// Of every one: a sum in which one is missing is too low.
+    bool weights_known() const { return not_weighed.empty(); }
 };
+
+/// Said in place of a weight of all, where some are not known.
+Said not_weighed_words(const Totals &totals, const Layout &layout);
 
 Totals totals_of(const Layout &layout, const Indexed<PieceStock, Piece> &stock);
 Totals totals_of(const Shell &shell, const Layout &layout, const Bodies &bodies);

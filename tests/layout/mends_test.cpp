@@ -12,6 +12,7 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <set>
@@ -231,6 +232,33 @@ TEST_CASE("A pocket and pegs in the part that is renewed are cut into the new wo
         const auto &below = mended.layout.pieces[timber.piece].below;
         CHECK(std::ranges::count(below, "A-02-1-M1") == 1);
     }
+}
+
+TEST_CASE("A peg in the wholly new end of a splice is bored into it, right through as it was") {
+    const Shell stated = test::plain_shell();
+    const Laid whole(stated);
+    const Piece &log = whole.layout.pieces[tagged(whole.layout, "A-03-1")];
+    double first = log.blank.length;
+    for (const Cut &cut : log.cuts)
+        if (const Bore *bore = bore_of(cut)) first = std::min(first, bore->x);
+    REQUIRE(first < log.blank.length / 2);
+    Shell shell = stated;
+    shell.mends = {splice("A", 3, LogSide::outside, LogEnd::left, first + 800, 600)};
+    const Laid mended(shell);
+    INFO(test::words(mended.layout.findings));
+    REQUIRE_FALSE(has_errors(mended.layout.findings));
+    const auto holes = [&](const char *tag) {
+        double length = 0;
+        for (const Cut &cut : mended.layout.pieces[tagged(mended.layout, tag)].cuts)
+            if (const Bore *bore = bore_of(cut)) length += bore->z_to - bore->z_from;
+        return length;
+    };
+    double before = 0;
+    for (const Cut &cut : log.cuts)
+        if (const Bore *bore = bore_of(cut)) before += bore->z_to - bore->z_from;
+    CHECK(holes("A-03-1-M1") > 0);
+    CHECK(holes("A-03-1") + holes("A-03-1-M1") == Approx(before).epsilon(1e-9));
+    CHECK(overlaps(mended.layout, mended.bodies).empty());
 }
 
 TEST_CASE("What stays of the section is the derived share of it") {

@@ -191,7 +191,7 @@ TEST_CASE("what is left weighs what the pieces weigh that are not up, and new wo
     House house(test::plain_shell());
     house.shell.wood.species = "white spruce";
     const Totals totals = totals_of(house.shell, house.layout, house.bodies);
-    REQUIRE(totals.weights_known);
+    REQUIRE(totals.weights_known());
     const Left all = what_is_left(house.shell, house.layout, house.bodies, house.site().ticked, Deed::up);
     CHECK(all.left == house.layout.pieces.size());
     CHECK(all.low_kg == Approx(totals.low_kg));

@@ -20,7 +20,7 @@ std::string kind_words(const Layout &layout, const Piece &piece, const Words &wo
         return words.say("Wall %1, round %2", part, piece.round) + ", " +
                words.say("new wood in %1", layout.pieces[*piece.mends].tag);
     return words.say("Wall %1, round %2", part, piece.round) + (piece.island ? words.say(", island") : "") +
-           log;
+           log + (is_old_wood(piece) ? words.say(", old log") : "");
 }
 
 Title title_of(const Layout &layout, const Model &model, const Words &words, const Scale *scale) {
@@ -50,7 +50,8 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
     if (options.warnings.holds(piece.model) && !options.warnings[piece.model].empty())
         wanted.tables.push_back(warnings_table(options.warnings[piece.model], words));
     wanted.tables.push_back(data_table(features, body, model, words, weight));
-    if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
+    for (Table &steps : steps_tables(features, old_cuts(options, layout, model), words))
+        wanted.tables.push_back(std::move(steps));
     if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));

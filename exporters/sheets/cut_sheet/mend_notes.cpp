@@ -28,7 +28,6 @@ void add_new_wood(std::vector<std::string> &all, const Shell &shell, const Layou
     all.push_back(words.say("%1 is new wood for %2: fit it there before the log is raised.", piece.tag,
                             layout.pieces[*piece.mends].tag));
     all.push_back(chosen_by(shell.mends[piece.mended.front()], words));
-    if (!piece.species.empty()) all.push_back(words.say("Wood: %1.", words.word(piece.species)));
 }
 
 std::vector<std::string> each_once(std::vector<std::string> all) {
@@ -65,8 +64,7 @@ namespace {
 
 bool is_old(const Layout &layout, std::string_view tag) {
     const auto piece = std::ranges::find(layout.pieces, tag, &Piece::tag);
-    return piece != layout.pieces.end() &&
-           (piece->fabric == Fabric::kept || piece->fabric == Fabric::patched);
+    return piece != layout.pieces.end() && is_old_wood(*piece);
 }
 
 /// Each numbered cut that meets an old log, and the faces that old logs lie on or under.

@@ -1,289 +1,156 @@
 // The cuts in cutting order, each with its place in words.
+#include "exporters/sheets/cut_sheet/step_rows.h"
 #include "exporters/sheets/cut_sheet/tables.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/fastenings/bore_marks.h"
 #include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <utility>
+#include <variant>
 
 namespace roundlay::sheets {
 namespace {
 
-using Row = std::vector<std::string>;
+using Row = StepRow;
 
-std::string end_words(const Notch &n, const Words &words) {
-    if (n.cut->runs_on) return words.say("notch at %1", n.cut->corner);
-    if (n.cut->end == End::datum)
-        return n.tail ? words.say("tail at datum end") : words.say("notch near datum end");
-    return n.tail ? words.say("tail at far end") : words.say("notch near far end");
-}
+/// What is to be done, and what is there already.
+struct Steps {
+    std::vector<Row> work, there;
+    void add(bool is_work, Row row) { (is_work ? work : there).push_back(std::move(row)); }
+};
 
-/// A tail and a notch near an end rise toward that end; a log that runs on has two, and says which.
-std::string along_words(const Notch &n, const Words &words) {
-    const std::string slope = words.slope(n.along);
-    return n.cut->runs_on && slope != words.say("level") ? words.say("%1 to the far end", slope) : slope;
-}
+/// Which cuts of a piece are work; of new wood all.
+class ToCut {
+  public:
+    ToCut(const Piece &piece, const OldCuts &old)
+        : piece_(piece), old_(old), partly_(old.old && old.known && old.make.size() == piece.cuts.size()) {}
 
-std::string rise_words(const Words &words, double rise, double run) {
-    if (std::abs(rise) < same_station) return "-";
-    return words.say("%1 in %2", in_mm(std::abs(rise)), in_mm(run));
-}
-
-/// Where a cut begins and ends along the log, on the outside face where it goes at a slant.
-std::string stretch_words(const Words &words, double from, double to) {
-    return words.say(", from %1 to %2", in_mm(from), in_mm(to));
-}
-
-Row row_of(const Notch &n, const Features &features, const Words &words) {
-    const double run = n.cut->x_to - n.cut->x_from;
-    const double width = features.innermost(n.from.inside) - features.outermost(n.from.outside);
-    const std::string end = end_words(n, words);
-    const std::string side =
-        n.cut->side == Side::top ? words.say("Top of %1", end) : words.say("Underside of %1", end);
-    const std::string proud =
-        n.cut->proud > 0 ? words.say(", leave %1 proud at the shoulders", in_mm(n.cut->proud)) : "";
-    return {std::to_string(n.number), side + stretch_words(words, n.from.outside, n.to.outside) + proud,
-            along_words(n, words),    rise_words(words, n.along * run, run),
-            words.slope(n.across),    rise_words(words, n.across * width, width)};
-}
-
-/// A level as it is measured at both ends of the cut, which is one number unless the log tapers.
-std::string level_words(const BoxPart &b, const Features &features, const Words &words,
-                        const FloorLevel &floor_from, const FloorLevel &floor_to) {
-    const auto at = [&](double x, const FloorLevel &floor) {
-        const double outside = features.height(x, floor.outside);
-        return floor.falls() ? words.say("%1 outside and %2 inside", in_mm(outside),
-                                         in_mm(features.height(x, floor.inside)))
-                             : words.length(outside);
-    };
-    const std::string from = at(b.x_from, floor_from), to = at(b.x_to, floor_to);
-    if (from == to) return from;
-    return words.say("%1 at %2, %3 at %4", from, in_mm(b.x_from), to, in_mm(b.x_to));
-}
-
-std::string height_words(const BoxPart &b, const Features &features, const Words &words) {
-    const FloorLevel top{b.z_to, b.z_to};
-    const std::string floor = level_words(b, features, words, b.floor_from, b.floor_to);
-    const std::string ceiling = level_words(b, features, words, top, top);
-    if (b.opens_top) return b.opens_under ? "" : words.say(", down to %1", floor);
-    return b.opens_under ? words.say(", up to %1", ceiling) : words.say(", from %1 up to %2", floor, ceiling);
-}
-
-std::string what_for(const BoxPart &b, const Features &features, const Words &words) {
-    const std::string name = b.cut->opening.empty() ? words.say("opening") : words.name(b.cut->opening);
-    switch (b.cut->use) {
-    case BoxUse::sill:
-        return words.say("Sill cut for %1", name);
-    case BoxUse::header:
-        return words.say("Header cut for %1", name);
-    case BoxUse::step:
-        return words.say("Underside over %1", name);
-    case BoxUse::seat:
-        return words.say("Seat on %1", name);
-    case BoxUse::groove:
-        return words.say("Groove %1 wide, %2 from outside, at %3",
-                         in_mm(b.cut->box.high.y - b.cut->box.low.y),
-                         in_mm(b.cut->box.low.y - features.outermost(b.x_from)), name);
-    case BoxUse::through:
-        break;
+    /// `cut`: one of the piece's, whatever its kind.
+    bool is_work(const void *cut) const {
+        for (std::size_t i = 0; partly_ && i < piece_.cuts.size(); ++i)
+            if (std::visit([](const auto &each) { return static_cast<const void *>(&each); },
+                           piece_.cuts[i]) == cut)
+                return old_.make[i];
+        return true;
     }
-    return words.say("Hole for %1", name);
-}
 
-/// How far a sill falls over the log, at either end of the cut where the log narrows.
-std::string fall_words(const BoxPart &b, const Features &features, const Words &words) {
-    const auto at = [&](double x) {
-        const double width = features.innermost(x) - features.outermost(x);
-        return rise_words(words, -b.cut->fall * width, width);
-    };
-    const std::string from = at(b.x_from), to = at(b.x_to);
-    return from == to ? from : words.say("%1 to %2", from, to);
-}
-
-Row row_of(const BoxPart &b, const Features &features, const Words &words) {
-    const double fall = b.cut->fall;
-    return {std::to_string(b.number),
-            what_for(b, features, words) + stretch_words(words, b.x_from, b.x_to) +
-                height_words(b, features, words),
-            words.say("level"),
-            "-",
-            fall > 0 ? words.slope(-fall) : words.say("level"),
-            fall > 0 ? fall_words(b, features, words) : "-"};
-}
-
-Row in_words(const std::string &mark, const std::string &words) {
-    return {mark, words, "-", "-", "-", "-"};
-}
-
-Row row_of(const TailedEnd &t, const Words &words) {
-    const LengthAmount length = in_mm(t.length), end = in_mm(t.width_at_end), neck = in_mm(t.width_at_neck);
-    return in_words("E", t.end == End::datum
-                             ? words.say("Tail of the datum end: %1 long, %2 wide at the end, %3 at its neck",
-                                         length, end, neck)
-                             : words.say("Tail of the far end: %1 long, %2 wide at the end, %3 at its neck",
-                                         length, end, neck));
-}
-
-Row row_of(const Scope &s, const Features &features, const Words &words) {
-    const bool groove = s.cut->use == ScopeUse::groove;
-    const LengthAmount outside = in_mm(s.middle.outside), inside = in_mm(s.middle.inside);
-    const bool slants = std::abs(s.middle.outside - s.middle.inside) > same_station;
-    const std::string kind = groove   ? words.say("Long groove")
-                             : slants ? words.say("Saddle at %1 outside and %2 inside", outside, inside)
-                                      : words.say("Saddle at %1", outside);
-    std::string what = words.say("%1, radius %2, its top %3 up", kind, in_mm(s.cut->radius),
-                                 in_mm(features.height(s.middle.outside, s.top)));
-    if (groove && !s.whole) what += stretch_words(words, s.x_from, s.x_to);
-    if (s.cut->cheeks > 0) what += words.say(", upright cheeks %1 from its middle", in_mm(s.cut->cheeks));
-    if (s.cut->scribe > 0) what += words.say(", scribed %1 clear", in_mm(s.cut->scribe));
-    return in_words(std::to_string(s.number), what);
-}
-
-std::string the_face(LogFace face, const Words &words) {
-    switch (face) {
-    case LogFace::top:
-        return words.say("the top face");
-    case LogFace::under:
-        return words.say("the under face");
-    case LogFace::inside:
-        return words.say("the inside face");
-    case LogFace::outside:
-    case LogFace::datum_end:
-    case LogFace::far_end:
-        break;
+    /// Faces, sticks and cheeks, which bear letters.
+    bool is_any_work_on_faces() const {
+        if (!partly_) return true;
+        for (std::size_t i = 0; i < piece_.cuts.size(); ++i)
+            if (const Cut &cut = piece_.cuts[i];
+                old_.make[i] && !is_numbered(cut) && !bore_of(cut) && neighbour_of(cut).what == Met::nothing)
+                return true;
+        return false;
     }
-    return words.say("the outside face");
+
+  private:
+    const Piece &piece_;
+    const OldCuts &old_;
+    bool partly_;
+};
+
+/// "P1 to P4", or where it is not all of them "P1, P3".
+std::string which_bores(const std::vector<const PegHole *> &some, std::size_t all, const std::string &letter,
+                        const Words &words) {
+    const std::string first = letter + std::to_string(some.front()->number);
+    if (some.size() == all && all > 1)
+        return words.say("%1 to %2", first, letter + std::to_string(some.back()->number));
+    std::string list;
+    for (const PegHole *each : some)
+        add_part(list, letter + std::to_string(each->number));
+    return list;
 }
 
-Row row_of(const MendPart &m, const Words &words) {
-    const std::string a = words.length(m.depth_from), b = words.length(m.depth_to),
-                      face = the_face(m.cut->face, words);
-    const std::string deep =
-        a == b ? a : words.say("%1 at %2, %3 at %4", a, in_mm(m.x_from), b, in_mm(m.x_to));
-    std::string what = m.cut->use == MendUse::lap
-                           ? words.say("Lap cut into %1, %2 deep", face, deep)
-                           : words.say("Recess for new wood in %1, %2 deep", face, deep);
-    what += stretch_words(words, m.x_from, m.x_to);
-    if (m.low) {
-        const bool side = m.cut->face == LogFace::outside || m.cut->face == LogFace::inside;
-        what += side ? words.say(", from %1 up to %2", words.length(*m.low), words.length(*m.high))
-                     : words.say(", %1 to %2 from the outside", in_mm(*m.low), in_mm(*m.high));
-    }
-    return in_words(std::to_string(m.number), what);
-}
-
-void add_part(std::string &all, const std::string &part) {
-    all += (all.empty() ? "" : ", ") + part;
-}
-
-/// What each face loses, while the blank's own faces are there to measure from.
-std::string taper_words(const Features &f, const Words &words) {
-    const Blank &blank = f.piece->blank;
-    std::string all;
-    const auto add = [&](const std::string &name, const HewnFace &face, double whole) {
-        if (!face.tapers()) return;
-        const auto off = [&](double x) { return in_mm(std::abs(whole - face.at(x))); };
-        add_part(all, words.say("%1 %2 and %3", name, off(0), off(blank.length)));
-    };
-    add(words.say("top"), f.top, blank.height);
-    add(words.say("under"), f.under, 0);
-    add(words.word(side_word(*f.piece, false)), f.outside, 0);
-    add(words.word(side_word(*f.piece, true)), f.inside, blank.width);
-    return is_boxed(*f.piece, stock_of(*f.piece))
-               ? words.say("Hew to the tapers, off the level box at its datum and far end: %1", all)
-               : words.say("Hew to the tapers, off the blank at its datum and far end: %1", all);
-}
-
-/// Where the stick's own round surface stays.
-std::string wane_words(const Features &features, const Words &words) {
-    const RoundCut &r = *features.round;
-    const std::string datum = words.length(features.height(0, r.from.z)),
-                      far = words.length(features.height(r.to.x, r.to.z));
-    const LengthAmount round = in_mm(2 * r.radius);
-    return datum == far
-               ? words.say("Stick %1 round, in the middle of the width: its middle %2 up", round, datum)
-               : words.say("Stick %1 round, in the middle of the width: its middle %2 up at the datum end, "
-                           "%3 at the far",
-                           round, datum, far);
-}
-
-/// The flat faces of a round stick, as far from its middle as their lines lie on both its ends. Those that
-/// taper stand among the tapers; none where the stick stays round all about.
-std::string flat_words(const Features &f, const Words &words) {
-    const RoundCut &r = *f.round;
-    std::string all;
-    const auto told = [&](double d) { // a half log's flat may lie on the other side of the middle
-        return d < -same_level ? words.say("%1 beyond it", in_mm(-d)) : words.length(std::abs(d));
-    };
-    const auto add = [&](const std::string &name, const HewnFace &face, double from, double to,
-                         double outward) {
-        const double datum = outward * (face.at(0) - from), far = outward * (face.at(r.to.x) - to);
-        if (face.tapers() || std::min(datum, far) > r.radius - same_level) return;
-        const std::string a = told(datum), b = told(far);
-        add_part(all, a == b ? words.say("%1 %2", name, a)
-                             : words.say("%1 %2 at the datum end and %3 at the far", name, a, b));
-    };
-    add(words.word(side_word(*f.piece, false)), f.outside, r.from.y, r.to.y, -1);
-    add(words.word(side_word(*f.piece, true)), f.inside, r.from.y, r.to.y, 1);
-    add(words.say("top"), f.top, r.from.z, r.to.z, 1);
-    add(words.say("under"), f.under, r.from.z, r.to.z, -1);
-    return all.empty() ? all : words.say("Hew flat, from the stick's middle: %1", all);
-}
-
-/// One row for each use of bores.
-std::vector<Row> bore_rows(const Features &features, const Words &words) {
-    std::vector<Row> rows;
+/// One row for each use of bores, and of those a row for what is to be bored and what is there.
+void add_bores(const Features &features, const ToCut &to_cut, const Words &words, Steps &steps) {
     for (const std::optional<BoreUse> &use :
          {std::optional<BoreUse>(), std::optional(BoreUse::bolt), std::optional(BoreUse::rod),
           std::optional(BoreUse::wire), std::optional(BoreUse::hole)}) {
-        const auto count = std::count_if(features.pegs.begin(), features.pegs.end(),
-                                         [&](const PegHole &p) { return p.bore->use == use; });
-        if (count == 0) continue;
-        const std::string letter = letter_of(use), first = letter + "1";
-        const std::string which =
-            count == 1 ? first : words.say("%1 to %2", first, letter + std::to_string(count));
-        rows.push_back(in_words(letter, use == BoreUse::hole
-                                            ? words.say("As found: %1", which)
-                                            : words.say("Bore %1 (%2)", which, words.word(name_of(use)))));
+        std::array<std::vector<const PegHole *>, 2> by_work;
+        for (const PegHole &p : features.pegs)
+            if (p.bore->use == use) by_work[to_cut.is_work(p.bore) ? 1 : 0].push_back(&p);
+        const std::size_t all = by_work[0].size() + by_work[1].size();
+        for (const bool work : {true, false}) {
+            if (by_work[work ? 1 : 0].empty()) continue;
+            const std::string which = which_bores(by_work[work ? 1 : 0], all, letter_of(use), words);
+            steps.add(work, in_words(letter_of(use),
+                                     use == BoreUse::hole
+                                         ? words.say("As found: %1", which)
+                                         : words.say("Bore %1 (%2)", which, words.word(name_of(use)))));
+        }
     }
-    return rows;
 }
 
-void add_slanted_ends(Table &table, const Features &features, const Words &words) {
+void add_slanted_ends(const Features &features, bool work, const Words &words, Steps &steps) {
     const auto slants = [](const SawLine &at) { return std::abs(at.outside - at.inside) >= same_station; };
     const SawLine &datum = features.datum_end, &far = features.far_end;
     if (slants(datum))
-        table.rows.push_back(in_words("E", words.say("Saw the datum end at a slant: %1 outside and %2 inside",
-                                                     in_mm(datum.outside), in_mm(datum.inside))));
+        steps.add(work, in_words("E", words.say("Saw the datum end at a slant: %1 outside and %2 inside",
+                                                in_mm(datum.outside), in_mm(datum.inside))));
     if (slants(far))
-        table.rows.push_back(in_words("E", words.say("Saw the far end at a slant: %1 outside and %2 inside",
-                                                     in_mm(far.outside), in_mm(far.inside))));
+        steps.add(work, in_words("E", words.say("Saw the far end at a slant: %1 outside and %2 inside",
+                                                in_mm(far.outside), in_mm(far.inside))));
 }
 
-std::vector<Row> numbered_rows(const Features &features, const Words &words) {
+/// A numbered cut.
+struct NumberedStep {
+    int number = 0;
+    bool work = true;
+    Row row;
+};
+
+std::vector<NumberedStep> numbered_steps(const Features &features, const ToCut &to_cut, const Words &words) {
     const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(pegs), static_cast<void>(pockets), static_cast<void>(tails); // marked by letters
-    std::vector<std::pair<int, Row>> numbered;
+    std::vector<NumberedStep> numbered;
     for (const Scope &s : scopes)
-        numbered.emplace_back(s.number, row_of(s, features, words));
+        numbered.push_back({s.number, to_cut.is_work(s.cut), row_of(s, features, words)});
     for (const Notch &n : notches)
-        numbered.emplace_back(n.number, row_of(n, features, words));
+        numbered.push_back({n.number, to_cut.is_work(n.cut), row_of(n, features, words)});
     for (const BoxPart &b : boxes)
-        numbered.emplace_back(b.number, row_of(b, features, words));
+        numbered.push_back({b.number, to_cut.is_work(b.cut), row_of(b, features, words)});
     for (const MendPart &m : mends)
-        numbered.emplace_back(m.number, row_of(m, words));
-    std::sort(numbered.begin(), numbered.end());
-    std::vector<Row> rows;
-    for (auto &[number, row] : numbered)
-        rows.push_back(std::move(row));
-    return rows;
+        numbered.push_back({m.number, to_cut.is_work(m.cut), row_of(m, words)});
+    std::ranges::sort(numbered, {}, &NumberedStep::number);
+    return numbered;
 }
 
-} // namespace
+void add_pockets(const Features &features, const ToCut &to_cut, const Words &words, Steps &steps) {
+    std::array<std::string, 2> lists;
+    for (const Pocket &pocket : features.pockets)
+        add_part(lists[to_cut.is_work(pocket.cut) ? 1 : 0], "K" + std::to_string(pocket.number));
+    if (!lists[1].empty())
+        steps.add(true, in_words("K", lists[0].empty()
+                                          ? words.say("Cut the pockets K1 to K%1", features.pockets.size())
+                                          : words.say("Cut the pockets %1", lists[1])));
+    if (!lists[0].empty()) steps.add(false, in_words("K", words.say("Pockets: %1", lists[0])));
+}
 
-Table steps_table(const Features &features, const Words &words) {
-    Table table = table_called(words, words.say("Cuts, in cutting order"));
+Steps all_steps(const Features &features, const ToCut &to_cut, const Words &words) {
+    Steps steps;
+    const bool hewing = to_cut.is_any_work_on_faces();
+    if (features.tapers()) steps.add(hewing, in_words("F", taper_words(features, words)));
+    if (features.round) steps.add(hewing, in_words("S", wane_words(features, words)));
+    if (const std::string flats = features.round ? flat_words(features, words) : ""; !flats.empty())
+        steps.add(hewing, in_words("S", flats));
+    add_slanted_ends(features, hewing, words, steps);
+    for (NumberedStep &step :
+         numbered_steps(features, to_cut, words)) // these first, then what is marked by letters
+        steps.add(step.work, std::move(step.row));
+    for (const TailedEnd &t : features.tails)
+        steps.add(hewing, row_of(t, words));
+    add_pockets(features, to_cut, words, steps);
+    add_bores(features, to_cut, words, steps);
+    return steps;
+}
+
+Table headed(std::string title, const Features &features, std::vector<Row> rows, const Words &words) {
+    Table table = table_called(words, std::move(title));
     const std::string rise = words.say("Rise"), across = !features.piece->timber
                                                              ? words.say("Across, to the outside")
                                                              : words.say("Across, to the right");
@@ -293,20 +160,42 @@ Table steps_table(const Features &features, const Words &words) {
                      flush_left(rise, 40),
                      flush_left(across, 24),
                      flush_left(rise, 40)};
-    if (features.tapers()) table.rows.push_back(in_words("F", taper_words(features, words)));
-    if (features.round) table.rows.push_back(in_words("S", wane_words(features, words)));
-    if (const std::string flats = features.round ? flat_words(features, words) : ""; !flats.empty())
-        table.rows.push_back(in_words("S", flats));
-    add_slanted_ends(table, features, words);
-    for (Row &row : numbered_rows(features, words)) // these first, then what is marked by a letter of its own
-        table.rows.push_back(std::move(row));
-    for (const TailedEnd &t : features.tails)
-        table.rows.push_back(row_of(t, words));
-    if (!features.pockets.empty())
-        table.rows.push_back(in_words("K", words.say("Cut the pockets K1 to K%1", features.pockets.size())));
-    for (Row &row : bore_rows(features, words))
-        table.rows.push_back(std::move(row));
+    table.rows = std::move(rows);
     return table;
+}
+
+} // namespace
+
+OldCuts old_cuts(const SheetOptions &options, const Layout &layout, const Model &model) {
+    OldCuts old;
+    for (const Index<Piece> i : model.pieces) {
+        if (!is_old_wood(layout.pieces[i])) continue;
+        old.old = true;
+        const auto make = options.to_make.holds(i) ? options.to_make[i] : std::nullopt;
+        old.known = old.known && make;
+        if (!make) continue;
+        old.make.resize(make->size());
+        for (std::size_t k = 0; k < make->size(); ++k)
+            old.make[k] = old.make[k] || (*make)[k];
+    }
+    return old;
+}
+
+std::vector<Table> steps_tables(const Features &features, const OldCuts &old, const Words &words) {
+    if (features.piece->cuts.empty()) return {};
+    auto [work, there] = all_steps(features, ToCut(*features.piece, old), words);
+    if (!old.old) return {headed(words.say("Cuts, in cutting order"), features, std::move(work), words)};
+    if (!old.known)
+        return {headed(words.say("Old log, of which is not known what it has: look before anything is cut"),
+                       features, std::move(work), words)};
+    std::vector<Table> tables;
+    if (work.empty()) work.push_back(in_words("-", words.say("Nothing: it stays as it was found")));
+    tables.push_back(
+        headed(words.say("To be cut in this old log, in cutting order"), features, std::move(work), words));
+    if (!there.empty())
+        tables.push_back(
+            headed(words.say("Found in it: nothing is cut there"), features, std::move(there), words));
+    return tables;
 }
 
 } // namespace roundlay::sheets

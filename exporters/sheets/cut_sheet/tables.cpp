@@ -254,6 +254,7 @@ void add_log(Table &table, const Piece &piece, const Model &model, const Words &
         table.rows.push_back({name, value});
     };
     if (!piece.timber) add(words.say("Finish"), words.word(name_of(piece.finish)));
+    if (!piece.species.empty()) add(words.say("Wood"), words.word(piece.species));
     if (piece.fabric != Fabric::newly_cut)
         add(words.say("Old wood or new"), words.word(name_of(piece.fabric)));
     if (piece.bow > 0) add(words.say("Bow, as measured"), words.length(piece.bow));

@@ -10,8 +10,18 @@
 
 namespace roundlay::sheets {
 
-/// Number, cut and where it is, slopes; in cutting order.
-Table steps_table(const Features &features, const Words &words);
+/// Of a piece of old wood: which of Piece::cuts it has already.
+struct OldCuts {
+    bool old = false;
+    bool known = true;      ///< else nobody can say
+    std::vector<bool> make; ///< those that are still to be made, where it is known
+};
+
+/// Of all pieces of a sheet, which must be cut alike: what one of them lacks is to be made.
+OldCuts old_cuts(const SheetOptions &options, const Layout &layout, const Model &model);
+
+/// Number, cut and where it is, slopes; in cutting order. Of old wood what is to be made, then what it has.
+std::vector<Table> steps_tables(const Features &features, const OldCuts &old, const Words &words);
 
 /// The numbers that the faces would carry, for a piece that no listed scale can show legibly.
 Table numbers_table(const Features &features, const Words &words);

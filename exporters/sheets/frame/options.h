@@ -47,6 +47,9 @@ struct SheetOptions {
     Indexed<std::vector<std::string>, Model> warnings; ///< each one phrase; empty = none is shown
     Indexed<FoundNote, Piece> found;                   ///< empty = no house was recorded
     Ticked ticked;                                     ///< empty = nothing is done yet
+    /// Of each piece which of its cuts are still to be made, nothing where that is not known of an old log;
+    /// empty = it is known of none.
+    Indexed<std::optional<std::vector<bool>>, Piece> to_make;
 
     /// Of that piece; null where nothing is said of it.
     const FoundNote *found_of(Index<Piece> piece) const;

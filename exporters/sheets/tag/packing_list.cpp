@@ -19,18 +19,16 @@ std::vector<Index<Piece>> loading_order(const Layout &layout) {
     return order;
 }
 
-/// No figure where one of them is not known, since it would be too low. What is said of one weight holds for
-/// all.
-void add_weights(const Totals &sums, const std::optional<WeightNote> &said, const Words &words,
-                 Table &table) {
-    if (sums.weights_known)
+/// No figure where one of them is not known, since it would be too low.
+void add_weights(const Draft &draft, const Totals &sums, const std::optional<WeightNote> &said,
+                 const Words &words, Table &table) {
+    if (sums.weights_known())
         table.rows.push_back({words.say("Weight, estimated"), words.weights(sums.low_kg, sums.high_kg)});
     else
-        table.rows.push_back(
-            {words.say("Weight"), words.say("not known: no weights are known of the wood that is "
-                                            "stated. Weigh before lifting.")});
+        table.rows.push_back({words.say("Weight"), words.words(not_weighed_words(sums, draft.layout))});
     if (!said) return;
-    if (!said->basis.empty()) table.rows.push_back({words.say("Basis"), said->basis});
+    for (const Said &basis : weight_bases(draft.shell, draft.layout.pieces))
+        table.rows.push_back({words.say("Basis"), words.words(basis)});
     if (!said->caution.empty()) table.rows.push_back({words.say("Caution"), said->caution});
 }
 
@@ -100,7 +98,7 @@ Titled packing_list(const Draft &draft) {
     const Table table = load_table(draft, stock, words, any_weight);
     const Totals sums = totals_of(layout, stock);
     Table sum = sum_table(sums, words);
-    if (draft.options.weight) add_weights(sums, any_weight, words, sum);
+    if (draft.options.weight) add_weights(draft, sums, any_weight, words, sum);
     const std::string title = words.say("Packing list");
     std::vector<Page> pages{empty_page(size)};
     put_on(pages, size, sum); // the caution is read before the weights

@@ -28,6 +28,7 @@ constexpr Entry entries[] = {
     {", half log to start", ", demi-pièce de départ"},
     {", island", ", îlot"},
     {", leave %1 proud at the shoulders", ", laisser %1 en saillie aux épaulements"},
+    {", old log", ", bois ancien"},
     {", scribed %1 clear", ", tracée avec %1 de jeu"},
     {", up to %1", ", monter à %1"},
     {", upright cheeks %1 from its middle", ", joues d’aplomb à %1 de son milieu"},
@@ -51,6 +52,7 @@ constexpr Entry entries[] = {
     {"Cut %1 meets", "Taille %1 avec"},
     {"Cut sheet", "Fiche de taille"},
     {"Cut sheets", "Fiches de taille"},
+    {"Cut the pockets %1", "Tailler les mortaises %1"},
     {"Cut the pockets K1 to K%1", "Tailler les mortaises K1 à K%1"},
     {"Cuts, in cutting order", "Tailles, dans l’ordre d’exécution"},
     {"Datum end", "Bout d’origine"},
@@ -60,6 +62,7 @@ constexpr Entry entries[] = {
     {"Far end", "Bout éloigné"},
     {"Finish", "Façon"},
     {"For", "Pour"},
+    {"Found in it: nothing is cut there", "Déjà dans le bois : rien à y tailler"},
     {"From", "Depuis"},
     {"From datum end", "De l’origine"},
     {"From outside", "De l’extérieur"},
@@ -96,11 +99,15 @@ constexpr Entry entries[] = {
     {"Not square across: from the datum end", "Pas d’équerre en travers : depuis le bout d’origine"},
     {"Not square across: from the datum end, on the faces as hewn",
      "Pas d’équerre en travers : depuis le bout d’origine, sur les faces équarries"},
+    {"Nothing: it stays as it was found", "Rien : il reste tel qu’il a été trouvé"},
+    {"Old log, of which is not known what it has: look before anything is cut",
+     "Bois ancien dont on ne sait ce qu’il a déjà : regardez avant de rien tailler"},
     {"Old wood or new", "Bois ancien ou neuf"},
     {"On the inside face", "Sur la face intérieure"},
     {"On the outside face", "Sur la face extérieure"},
     {"Outside", "Extérieur"},
     {"Piece", "Pièce"},
+    {"Pockets: %1", "Mortaises : %1"},
     {"Pockets; their beds are heights over the under face",
      "Mortaises ; leurs fonds sont des hauteurs depuis le dessous"},
     {"Right", "Droite"},
@@ -140,6 +147,7 @@ constexpr Entry entries[] = {
      "Le bout d’origine est dans le mur où le plancher commence, ou à sa gauche ; droite et gauche sont vues "
      "de lui. Chaque face est dessinée comme elle se montre quand on tourne la pièce, le bout d’origine "
      "toujours à gauche."},
+    {"To be cut in this old log, in cutting order", "À tailler dans ce bois ancien, dans l’ordre"},
     {"Top", "Dessus"},
     {"Top of %1", "Dessus de %1"},
     {"Under", "Dessous"},
@@ -179,8 +187,7 @@ constexpr Entry entries[] = {
     {"top of the log", "haut de la pièce"},
     {"under", "dessous"},
     {"up", "haut"},
-    {"up %1", "monte %1"},
-};
+    {"up %1", "monte %1"}};
 
 } // namespace
 

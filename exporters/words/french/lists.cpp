@@ -100,7 +100,9 @@ constexpr Entry entries[] = {
     {"estimated high weight of its blank", "poids haut estimé de son ébauche"},
     {"estimated high weight of its round log", "poids haut estimé de son rondin"},
     {"estimated high weight of the heaviest piece", "masse estimée, au plus, de la pièce la plus lourde"},
+    {"estimated high weight of the other pieces", "poids haut estimé des autres pièces"},
     {"estimated low weight of all pieces", "masse estimée, au moins, de toutes les pièces"},
+    {"estimated low weight of the other pieces", "poids bas estimé des autres pièces"},
     {"finish or note", "façon ou note"},
     {"floor", "plancher"},
     {"for", "pour"},
@@ -179,11 +181,11 @@ constexpr Entry entries[] = {
     {"volume of all finished pieces", "volume de toutes les pièces finies"},
     {"wall", "mur"},
     {"weight basis", "base des masses"},
+    {"weight of all pieces", "poids de toutes les pièces"},
     {"what", "quoi"},
     {"width", "largeur"},
     {"window", "fenêtre"},
-    {"yes", "oui"},
-};
+    {"yes", "oui"}};
 
 } // namespace
 

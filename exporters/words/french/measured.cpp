@@ -6,8 +6,9 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
-    {"%1 gaps under tails are recorded without the tails' heights and not in the model",
-     "%1 jours sous des queues sont relevés sans les hauteurs des queues et ne sont pas dans le modèle"},
+    {"%1 gaps under notches of round logs are recorded and not in the model: they are scribed to one another",
+     "%1 jours sous les entailles de bois ronds sont relevés et absents du modèle : ils sont tracés l’un sur "
+     "l’autre"},
     {"%1 leans of corners are recorded and not in the model: its walls stand upright",
      "%1 dévers d’angles sont relevés et ne sont pas dans le modèle : ses murs y sont d’aplomb"},
     {"%1 levels of corners are recorded and not in the model: it lies by the levels of its logs",
@@ -31,45 +32,41 @@ constexpr Entry entries[] = {
     {"give each opening a name of its own", "donnez à chaque ouverture son propre nom"},
     {"it stands on a step of the foundation: its tails are cut by the rule",
      "il repose sur un redan de la fondation : ses queues sont taillées selon la règle"},
-    {"it was measured %1 high, and by its levels it is %2, a difference of %3: the levels are "
-     "taken",
-     "elle a été mesurée haute de %1, et par ses niveaux elle fait %2, soit %3 d’écart : les "
-     "niveaux sont retenus"},
+    {"it was measured %1 high, and by its levels it is %2, a difference of %3: the levels are taken",
+     "elle a été mesurée haute de %1, et par ses niveaux elle fait %2, soit %3 d’écart : les niveaux sont "
+     "retenus"},
     {"it was measured %1 wide, and by its jambs it is %2, a difference of %3: the jambs are taken",
-     "elle a été mesurée large de %1, et par ses jambages elle fait %2, soit %3 d’écart : les "
-     "jambages sont retenus"},
+     "elle a été mesurée large de %1, et par ses jambages elle fait %2, soit %3 d’écart : les jambages sont "
+     "retenus"},
     {"it was measured %1, the plan that fits all that was measured best has %2 there",
      "il a été mesuré à %1, le plan qui s’accorde le mieux avec toutes les mesures y a %2"},
-    {"its end at corner %1 lies %2 higher than its level and its height say: what lies under it "
-     "was not measured there, and what is proposed of that reaches so high",
-     "son bout à l’angle %1 est %2 plus haut que ne le disent son niveau et sa hauteur : ce qui "
-     "est dessous n’y a pas été mesuré, et ce qui en est proposé monte jusque-là"},
+    {"its end at corner %1 lies %2 higher than its level and its height say: what lies under it was not "
+     "measured there, and what is proposed of that reaches so high",
+     "son bout à l’angle %1 est %2 plus haut que ne le disent son niveau et sa hauteur : ce qui est dessous "
+     "n’y a pas été mesuré, et ce qui en est proposé monte jusque-là"},
     {"its four heights lie in no plane: the nearest one is %1 off each of them",
      "ses quatre hauteurs ne sont pas dans un plan : le plus proche s’écarte de chacune de %1"},
-    {"its jamb further from corner %1 was measured %2 from it at the sill and %3 at the head: "
-     "the model has it upright, in the middle",
-     "son jambage le plus loin de l’angle %1 a été mesuré à %2 de celui-ci à l’appui et à %3 au "
-     "linteau : le modèle l’a d’aplomb, au milieu"},
-    {"its jamb nearer to corner %1 was measured %2 from it at the sill and %3 at the head: the "
-     "model has it upright, in the middle",
-     "son jambage le plus proche de l’angle %1 a été mesuré à %2 de celui-ci à l’appui et à %3 "
-     "au linteau : le modèle l’a d’aplomb, au milieu"},
-    {"its jambs were measured from corner %1, which is no end of wall %2: they are not in the "
-     "model",
-     "ses jambages ont été mesurés depuis l’angle %1, qui n’est pas un bout du mur %2 : ils ne "
-     "sont pas dans le modèle"},
+    {"its jamb further from corner %1 was measured %2 from it at the sill and %3 at the head: the model has "
+     "it upright, in the middle",
+     "son jambage le plus loin de l’angle %1 a été mesuré à %2 de celui-ci à l’appui et à %3 au linteau : le "
+     "modèle l’a d’aplomb, au milieu"},
+    {"its jamb nearer to corner %1 was measured %2 from it at the sill and %3 at the head: the model has it "
+     "upright, in the middle",
+     "son jambage le plus proche de l’angle %1 a été mesuré à %2 de celui-ci à l’appui et à %3 au linteau : "
+     "le modèle l’a d’aplomb, au milieu"},
+    {"its jambs were measured from corner %1, which is no end of wall %2: they are not in the model",
+     "ses jambages ont été mesurés depuis l’angle %1, qui n’est pas un bout du mur %2 : ils ne sont pas dans "
+     "le modèle"},
     {"its jambs were measured, and not from which corner: they are not in the model",
      "ses jambages ont été mesurés, sans dire depuis quel angle : ils ne sont pas dans le modèle"},
-    {"its levels are not in the model: none was read of a log of the first round, and nothing "
-     "tells how high it lies over that",
-     "ses niveaux ne sont pas dans le modèle : aucun n’a été lu d’une pièce du premier rang, et "
-     "rien ne dit de combien elle est au-dessus"},
+    {"its levels are not in the model: none was read of a log of the first round, and nothing tells how high "
+     "it lies over that",
+     "ses niveaux ne sont pas dans le modèle : aucun n’a été lu d’une pièce du premier rang, et rien ne dit "
+     "de combien elle est au-dessus"},
     {"its levels are not in the model: nothing says which level plane they were read from",
-     "ses niveaux ne sont pas dans le modèle : rien ne dit depuis quel plan de niveau ils ont "
-     "été lus"},
+     "ses niveaux ne sont pas dans le modèle : rien ne dit depuis quel plan de niveau ils ont été lus"},
     {"its sill lies %1 under the lowest log by its level: it is set on the foundation",
-     "son appui est à %1 sous la pièce la plus basse d’après son niveau : elle est posée sur la "
-     "fondation"},
+     "son appui est à %1 sous la pièce la plus basse d’après son niveau : elle est posée sur la fondation"},
     {"its widest log comes to %1 by what was measured, more than the %2 stated: the wall is made that thick, "
      "and logs whose width nobody measured stay as wide as stated",
      "sa pièce la plus large fait %1 d’après les mesures, plus que les %2 indiqués : le mur prend cette "
@@ -83,22 +80,22 @@ constexpr Entry entries[] = {
      "straight one",
      "pièce %1 : à côté de l’ouverture %2 elle a été mesurée haute de %3 là où une pièce droite fait %4 : le "
      "modèle a la droite"},
-    {"log %1: beside opening %2 it was measured %3 wide where a straight log is %4: the model "
-     "has the straight one",
-     "pièce %1 : à côté de l’ouverture %2 elle a été mesurée large de %3 là où une pièce droite "
-     "fait %4 : le modèle a la droite"},
-    {"log %1: beside opening %2 its upper edge lies %3 over the lowest log by its level, in the "
-     "model that is %4",
-     "pièce %1 : à côté de l’ouverture %2 son arête supérieure est à %3 au-dessus de la pièce la "
-     "plus basse d’après son niveau, dans le modèle à %4"},
+    {"log %1: beside opening %2 it was measured %3 wide where a straight log is %4: the model has the "
+     "straight one",
+     "pièce %1 : à côté de l’ouverture %2 elle a été mesurée large de %3 là où une pièce droite fait %4 : le "
+     "modèle a la droite"},
+    {"log %1: beside opening %2 its upper edge lies %3 over the lowest log by its level, in the model that "
+     "is %4",
+     "pièce %1 : à côté de l’ouverture %2 son arête supérieure est à %3 au-dessus de la pièce la plus basse "
+     "d’après son niveau, dans le modèle à %4"},
     {"log %1: between its shoulders it was measured %2, in the model that is %3",
      "pièce %1 : entre ses épaulements elle a été mesurée à %2, dans le modèle cela fait %3"},
     {"log %1: its length over all was measured %2, in the model it is %3 long",
      "pièce %1 : sa longueur hors tout a été mesurée à %2, dans le modèle elle est longue de %3"},
-    {"log %1: up to opening %2 it was measured %3 over all, and as the opening was measured it "
-     "is %4, a difference of %5",
-     "pièce %1 : jusqu’à l’ouverture %2 elle a été mesurée de %3 hors tout, et d’après "
-     "l’ouverture mesurée elle fait %4, soit %5 d’écart"},
+    {"log %1: up to opening %2 it was measured %3 over all, and as the opening was measured it is %4, a "
+     "difference of %5",
+     "pièce %1 : jusqu’à l’ouverture %2 elle a été mesurée de %3 hors tout, et d’après l’ouverture mesurée "
+     "elle fait %4, soit %5 d’écart"},
     {"measure both again", "mesurez les deux de nouveau"},
     {"measure heights and levels of the logs under it", "mesurez hauteurs et niveaux des pièces dessous"},
     {"measure it again, and look which corner and plane it was measured from",
@@ -111,17 +108,15 @@ constexpr Entry entries[] = {
     {"measure the log and the jamb again", "mesurez de nouveau la pièce et le jambage"},
     {"mend what the check says of them first", "corrigez d’abord ce que la vérification en dit"},
     {"name a plane of the record, with its offset", "nommez un plan du relevé, avec son décalage"},
-    {"opening %1 of wall %2 was measured, and the plan has none of that name there: its numbers "
-     "are not in the model",
-     "l’ouverture %1 du mur %2 a été mesurée, et le plan n’y en a aucune de ce nom : ses nombres "
-     "ne sont pas dans le modèle"},
-    {"opening %1 was measured, and the plan has %2 of that name: its numbers are not in the model",
-     "l’ouverture %1 a été mesurée, et le plan en a %2 de ce nom : ses nombres ne sont pas dans "
-     "le modèle"},
-    {"opening %1 was measured, and the plan has none of that name: its numbers are not in the "
-     "model",
-     "l’ouverture %1 a été mesurée, et le plan n’en a aucune de ce nom : ses nombres ne sont pas "
+    {"opening %1 of wall %2 was measured, and the plan has none of that name there: its numbers are not in "
+     "the model",
+     "l’ouverture %1 du mur %2 a été mesurée, et le plan n’y en a aucune de ce nom : ses nombres ne sont pas "
      "dans le modèle"},
+    {"opening %1 was measured, and the plan has %2 of that name: its numbers are not in the model",
+     "l’ouverture %1 a été mesurée, et le plan en a %2 de ce nom : ses nombres ne sont pas dans le modèle"},
+    {"opening %1 was measured, and the plan has none of that name: its numbers are not in the model",
+     "l’ouverture %1 a été mesurée, et le plan n’en a aucune de ce nom : ses nombres ne sont pas dans le "
+     "modèle"},
     {"put it into the plan by eye, or mend its name", "mettez-la dans le plan à l’œil, ou corrigez son nom"},
     {"read its level again, and those of the logs of the first round",
      "relevez de nouveau son niveau, et ceux des pièces du premier rang"},
@@ -140,8 +135,7 @@ constexpr Entry entries[] = {
     {"three of them make a plane", "il en faut trois pour un plan"},
     {"under its end at corner %1 the levels leave a gap of %2, the gaps as measured %3: the levels are taken",
      "sous son bout à l’angle %1 les niveaux laissent un joint de %2, les joints mesurés %3 : les niveaux "
-     "sont retenus"},
-};
+     "sont retenus"}};
 
 } // namespace
 

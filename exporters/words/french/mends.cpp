@@ -27,7 +27,6 @@ constexpr Entry entries[] = {
     {"Length chosen by the maker: no least length is published.",
      "Longueur choisie par l’artisan : aucune longueur minimale n’est publiée."},
     {"Recess for new wood in %1, %2 deep", "Entaille pour bois neuf dans %1, profonde de %2"},
-    {"Wood: %1.", "Bois : %1."},
     {"a fresh log of %1 in old dry wood sinks alone, by some %2, and %3 of wall over it; all fresh logs up "
      "to "
      "here sink by %4 (%5; %6, %7)",

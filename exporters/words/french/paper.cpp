@@ -69,8 +69,6 @@ constexpr Entry entries[] = {
     {"list", "liste"},
     {"none", "néant"},
     {"not known", "inconnu"},
-    {"not known: no weights are known of the wood that is stated. Weigh before lifting.",
-     "inconnu : aucun poids n’est connu pour le bois indiqué. Pesez avant de lever."},
     {"pocket from above", "mortaise vue de dessus"},
     {"row %1 of %2, column %3 of %4", "rangée %1 de %2, colonne %3 de %4"},
     {"to", "à"},

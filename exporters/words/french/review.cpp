@@ -7,6 +7,7 @@ namespace {
 
 constexpr Entry entries[] = {
     {"\"%1\"", "« %1 »"},
+    {"%1 E %2 is one of small clear green %3 (%4).", "%1 E %2 en est une du bois vert sans défaut, %3 (%4)."},
     {"%1 asks for %2", "%1 demande %2"},
     {"%1 is asked for: another place or height of the opening gives it",
      "on demande %1 : une autre place ou une autre hauteur de l’ouverture le donne"},
@@ -15,8 +16,8 @@ constexpr Entry entries[] = {
     {"%1 is asked for: move the opening %2 to the right, or change a height",
      "on demande %1 : déplacez l’ouverture de %2 vers la droite, ou changez une hauteur"},
     {"%1 or %2", "%1 ou %2"},
-    {"%1; until then no weight is given and no floor is screened",
-     "%1 ; d’ici là, aucun poids n’est donné et aucun plancher n’est examiné"},
+    {"%1; until then no weight of it is given and no floor of it screened",
+     "%1 ; d’ici là, aucun poids n’en est donné et aucun plancher n’en est examiné"},
     {"a bore of this piece runs into a notch, an edge or another bore",
      "un perçage de cette pièce rencontre une entaille, une arête ou un autre perçage"},
     {"a full dovetail at this corner sheds it", "une queue d’aronde complète à cet angle la rejette"},
@@ -56,6 +57,8 @@ constexpr Entry entries[] = {
     {"no species is stated: weights and spans are worked out for %1",
      "aucune essence n’est indiquée : poids et portées sont calculés pour %1"},
     {"no values are known for the species \"%1\"", "aucune valeur n’est connue pour l’essence « %1 »"},
+    {"no values are known for the species \"%1\", which %2 places of this shell have",
+     "aucune valeur n’est connue pour l’essence « %1 », que portent %2 endroits de cette coque"},
     {"of the log over it, %1, %2 are left to carry over %3. What it carries is not worked out here: local "
      "code and a licensed professional decide",
      "de la pièce au-dessus, %1, il reste %2 pour porter sur %3. Ce qu’il porte n’est pas calculé ici : le "
@@ -63,17 +66,15 @@ constexpr Entry entries[] = {
     {"of the log over it, %1, nothing is left to carry over %2: an opening over it cuts it through by %3. "
      "Local code and a licensed professional decide",
      "de la pièce au-dessus, %1, il ne reste rien pour porter sur %2 : une ouverture au-dessus la traverse "
-     "de "
-     "%3. Le code local et un professionnel agréé décident"},
+     "de %3. Le code local et un professionnel agréé décident"},
     {"only the pegs hold the logs from pulling out", "seules les chevilles empêchent les pièces de sortir"},
     {"the corner's own notch sheds it", "l’entaille propre à l’angle la rejette"},
     {"the log over it, %1, runs only %2 past its %3 jamb",
      "la pièce au-dessus, %1, ne dépasse que de %2 son jambage %3"},
-    {"the settling rule stated, %1, leaves %2 over the frame in an opening %3 high, where %4 asks for "
-     "%5, which is taken for such walls where none is stated",
+    {"the settling rule stated, %1, leaves %2 over the frame in an opening %3 high, where %4 asks for %5, "
+     "which is taken for such walls where none is stated",
      "la règle de tassement indiquée, %1, laisse %2 au-dessus du cadre d’une ouverture de %3 de haut, là où "
-     "%4, "
-     "prise pour de tels murs quand rien n’est indiqué, demande %5"},
+     "%4, prise pour de tels murs quand rien n’est indiqué, demande %5"},
     {"the space stated over its frame, %1, is less than the %2 of %3",
      "l’espace indiqué au-dessus de son cadre, %1, est moindre que les %2 de %3"},
     {"the space stated over its frame, %1, leaves a frame of %2 in a height of %3",
@@ -88,8 +89,7 @@ constexpr Entry entries[] = {
      "intérieure du mur %2"},
     {"water that reaches the tops of wall %1's tails runs in along the log, to wall %2's inside face",
      "l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du "
-     "mur %2"},
-};
+     "mur %2"}};
 
 } // namespace
 

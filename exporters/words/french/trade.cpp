@@ -141,6 +141,12 @@ constexpr Entry entries[] = {
     {"north", "nord"},
     {"north-east", "nord-est"},
     {"north-west", "nord-ouest"},
+    {"not known: no values are known of the wood of %1 pieces, of which %2 is the first. Weigh before "
+     "lifting.",
+     "inconnu : aucune valeur n’est connue du bois de %1 pièces, dont la première est %2. Pesez avant de "
+     "lever."},
+    {"not known: no values are known of the wood of %1. Weigh before lifting.",
+     "inconnu : aucune valeur n’est connue du bois de %1. Pesez avant de lever."},
     {"older US tables give 4.7, 8.2 and 13.7 %, Canadian ones about 3.2, 6.9 and 11.3 %",
      "des tables américaines plus anciennes donnent 4.7, 8.2 et 13.7 %, des canadiennes environ 3.2, 6.9 et "
      "11.3 %"},
@@ -168,8 +174,7 @@ constexpr Entry entries[] = {
     {"trimmer", "chevêtre"},
     {"west", "ouest"},
     {"wiring", "câblage"},
-    {"wiring %1", "câblage %1"},
-};
+    {"wiring %1", "câblage %1"}};
 
 } // namespace
 

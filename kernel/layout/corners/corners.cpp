@@ -127,7 +127,7 @@ class Corner {
     }
 
     /// The seam between two logs: the lower one's top plane, as high as its tail is stated to be, else midway
-    /// between their centres.
+    /// between their centres. The upper one's underside lies in it, or over it where a gap is stated there.
     void part(const Layer &lower, const Layer &upper) {
         notch(lower).above = course(upper).round;
         notch(upper).below = course(lower).round;
@@ -137,10 +137,18 @@ class Corner {
         }
         const auto own = own_height(lower);
         const double z = own ? tail_low(lower, place_.centre) + *own : (lower.centre + upper.centre) / 2;
-        const Plane seam = seam_plane(tail_top(rule(lower)), {place_.centre.x, place_.centre.y, z},
-                                      arms_[lower.arm].out, arms_[1 - lower.arm].out);
-        notch(lower).top = seam;
-        notch(upper).under = seam.flipped();
+        notch(lower).top = seam_at(lower, z);
+        notch(upper).under = seam_at(lower, z + own_gap(upper)).flipped();
+    }
+
+    /// As the lower log's tail slopes, over the point where the walls' middles cross.
+    Plane seam_at(const Layer &lower, double z) const {
+        return seam_plane(tail_top(rule(lower)), {place_.centre.x, place_.centre.y, z}, arms_[lower.arm].out,
+                          arms_[1 - lower.arm].out);
+    }
+
+    double own_gap(const Layer &l) const {
+        return own_tail_gap(shell_, plan_.walls[arms_[l.arm].wall], index_, course(l).round);
     }
 
     std::optional<double> own_height(const Layer &l) const {

@@ -16,16 +16,30 @@ inline bool has_own_slopes(const OwnLog &log) {
            std::ranges::any_of(log.tails, [](const OwnTail &tail) { return tail.along.has_value(); });
 }
 
-/// How high the tail of that log is where the walls' middles cross, where it is stated by itself.
-inline std::optional<double> own_tail_height(const Shell &shell, const WallPlace &wall,
-                                             Index<CornerPlace> corner, int round) {
-    std::optional<double> height;
+/// One of the lengths of the tail of that log at that corner, where it is stated: of two statements the
+/// later.
+inline std::optional<double> own_tail_length(const Shell &shell, const WallPlace &wall,
+                                             Index<CornerPlace> corner, int round,
+                                             std::optional<Length> OwnTail::*length) {
+    std::optional<double> found;
     for (const OwnLog &own : shell.own_logs)
         if (own.wall == wall.name && own.round == round)
             for (const OwnTail &tail : own.tails)
-                if (tail.height && (tail.end == LogEnd::left ? wall.start_corner : wall.end_corner) == corner)
-                    height = tail.height->mm();
-    return height;
+                if (tail.*length &&
+                    (tail.end == LogEnd::left ? wall.start_corner : wall.end_corner) == corner)
+                    found = (tail.*length)->mm();
+    return found;
+}
+
+/// How high the tail of that log is where the walls' middles cross, where it is stated by itself.
+inline std::optional<double> own_tail_height(const Shell &shell, const WallPlace &wall,
+                                             Index<CornerPlace> corner, int round) {
+    return own_tail_length(shell, wall, corner, round, &OwnTail::height);
+}
+
+/// The room under that tail.
+inline double own_tail_gap(const Shell &shell, const WallPlace &wall, Index<CornerPlace> corner, int round) {
+    return own_tail_length(shell, wall, corner, round, &OwnTail::gap).value_or(0);
 }
 
 /// Indices into Shell::own_logs of those that reach a corner, each log once: by what is stated of it last.

@@ -48,6 +48,9 @@ class FloorBuilder {
             Piece piece = piece_of(t, plan_, carriers_of(i));
             piece.tag = tags_[i];
             piece.number = i.number() + 1;
+            const Floor &stated = shell_.floors[floor_];
+            piece.species = stated.species;
+            piece.fabric = stated.fabric.value_or(Fabric::newly_cut);
             piece.timber = made_.timbers.push_back(timber_of(t));
             made_.pieces.push_back(std::move(piece));
         }

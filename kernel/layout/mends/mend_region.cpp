@@ -159,7 +159,7 @@ BoreInRegion bore_in(const MendRegion &region, const Bore &bore, const Blank &bl
     if (along == Lies::without) {
         if (!region.new_end) return {};
         const bool beyond = *region.new_end == End::datum ? bore.x < region.from : bore.x > region.to;
-        return beyond ? BoreInRegion{false, -far_away, far_away} : BoreInRegion{};
+        return beyond ? BoreInRegion{false, bore.z_from, bore.z_to} : BoreInRegion{};
     }
     BoreInRegion taken = in_slab(region, bore, blank);
     // An edge square across the log is there beside the new end of a splice as well, over the other half.

@@ -150,7 +150,7 @@ class Mending {
         comes.island = false;
         comes.mark.clear(), comes.bow = 0;
         comes.note = stated.note;
-        comes.species = stated.species;
+        if (!stated.species.empty()) comes.species = stated.species; // else the log's
         if (stated.finish) comes.finish = *stated.finish;
         for (PieceEnd *end : {&comes.datum, &comes.far})
             if (end->kind == EndKind::let_in || end->kind == EndKind::lap) end->at = log.whole.tag;

@@ -13,6 +13,7 @@ void note(Piece &p, const OwnLog &own) {
     if (own.fabric) p.fabric = *own.fabric;
     if (own.bow) p.bow = own.bow->mm();
     if (!own.mark.empty()) p.mark = own.mark;
+    if (!own.species.empty()) p.species = own.species;
     if (!own.note.empty()) p.note = own.note;
 }
 

@@ -48,12 +48,13 @@ QString total_words(const CutList &list) {
                         .arg(sums.pieces)
                         .arg(sums.models)
                         .arg(volume_text(sums.finished, list.units));
-    if (list.weights_known)
+    if (!list.totals.weights_known())
+        words += QStringLiteral("\n") + CutListPanel::tr("Weight: %1").arg(text(list.not_weighed)) +
+                 QStringLiteral("\n") + text(list.weight_basis);
+    else
         words += CutListPanel::tr(", estimated %1").arg(weight_text(sums.low_kg, sums.high_kg, list.units)) +
                  QStringLiteral("\n") + text(list.voice.word(weight_caution)) + QStringLiteral("\n") +
                  text(list.weight_basis);
-    else
-        words += QStringLiteral("\n") + text(list.weight_basis);
     return words;
 }
 

@@ -29,7 +29,7 @@ class Words {
     QString table() const { return QStringLiteral("<table>%1</table>").arg(html_); }
 
     void sizes(const PieceRow &row, UnitSystem units);
-    void caution(const CutList &list);
+    void caution(const CutList &list, const PieceRow &row);
     void screen(const State &state, Index<Timber> timber);
     void neighbours(const PieceRow &row);
     static QString findings(const State &state, Index<Piece> piece);
@@ -53,6 +53,7 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
                                     length_text(b.length, units)));
     this->row(tr("Finish"), text(row.finish));
     this->row(tr("Fabric"), text(row.fabric));
+    this->row(tr("Wood"), text(row.stick.species));
     this->row(tr("Volume"), volume_text(row.stick.volume, units));
     if (row.stick.high_kg <= 0) return;
     this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
@@ -61,8 +62,9 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
     this->row(tr("Its round log"), weight_text(row.stick.log_low_kg, row.stick.log_high_kg, units));
 }
 
-void Words::caution(const CutList &list) {
-    this->row(tr("Weights"), text(list.weights_known ? list.voice.word(weight_caution) : list.weight_basis));
+void Words::caution(const CutList &list, const PieceRow &row) {
+    this->row(tr("Weights"),
+              text(row.stick.high_kg > 0 ? list.voice.word(weight_caution) : row.stick.weight_note));
 }
 
 /// How a joist, beam or trimmer of a floor with a stated load would bend and be pressed.
@@ -121,7 +123,7 @@ QString words_of_piece(const State &state, Index<Piece> piece) {
     const PieceRow &row = list.pieces[piece.at()];
     Words words;
     words.sizes(row, state.job.shell.units);
-    words.caution(list);
+    words.caution(list, row);
     if (const auto timber = state.job.layout.pieces[piece].timber) words.screen(state, *timber);
     words.neighbours(row);
     std::vector<std::string> alike;
