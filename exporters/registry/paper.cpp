@@ -45,6 +45,10 @@ Indexed<sheets::FoundNote, Piece> found_notes(const ExportJob &job) {
 sheets::SheetOptions sheet_options(const ExportJob &job) {
     sheets::SheetOptions options;
     options.paper = job.options.paper;
+    const Project &project = job.shell.project;
+    options.fields.number = project.number, options.fields.owner = project.owner;
+    options.fields.creator = project.creator, options.fields.approved = project.approved;
+    options.fields.revision = project.revision;
     options.fields.date = day_of(sheets::book_time());
     options.fields.language = job.options.language;
     options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout, job.options.language);

@@ -35,10 +35,13 @@ std::string iso_8601(std::int64_t seconds) {
 std::string header_of(const HeaderFacts &facts) {
     using part21::spelt;
     const std::string program = spelt("roundlay " ROUNDLAY_VERSION);
-    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + spelt(facts.description) + "),'2;1');\nFILE_NAME(" +
+    std::string descriptions;
+    for (const std::string &each : facts.descriptions)
+        descriptions += (descriptions.empty() ? "" : ",") + spelt(each);
+    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + descriptions + "),'2;1');\nFILE_NAME(" +
            spelt(facts.name) + "," + spelt(iso_8601(facts.seconds)) + ",(" + spelt(facts.author) + "),(" +
-           spelt(facts.organisation) + ")," + program + "," + program +
-           ",'');\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }'));\nENDSEC;\nDATA;\n";
+           spelt(facts.organisation) + ")," + program + "," + program + "," + spelt(facts.approved) +
+           ");\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }'));\nENDSEC;\nDATA;\n";
 }
 
 std::string footer() {

@@ -4,13 +4,14 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace roundlay::step {
 
 struct HeaderFacts {
-    std::string description; ///< what is in the file, one phrase
-    std::string name;        ///< of the shell or the piece
-    std::string author, organisation;
+    std::vector<std::string> descriptions; ///< what is in the file, a phrase each
+    std::string name;                      ///< of the shell or the piece
+    std::string author, organisation, approved;
     std::int64_t seconds = 0; ///< since 1970, UTC
 };
 

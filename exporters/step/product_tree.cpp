@@ -91,6 +91,7 @@ ProductTree tree_of(const Shell &shell, const Layout &layout) {
     ProductTree tree;
     tree.id = slug_of(layout.name);
     tree.name = name_of(layout.name, "Shell");
+    tree.revision = part21::shortened(shell.project.revision, longest_name);
     for (const auto m : layout.models.indices()) {
         const Model &model = layout.models[m];
         const Piece &first = layout.pieces[model.pieces.front()];
@@ -117,6 +118,7 @@ ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece
     ProductTree tree;
     tree.id = slug_of(layout.name);
     tree.name = name_of(layout.name, "Shell");
+    tree.revision = part21::shortened(shell.project.revision, longest_name);
     Part part = part_for(shell, layout, piece, 0);
     part.id = piece.tag;
     for (const Attribute &each : attributes_of_use(layout, piece))

@@ -45,6 +45,7 @@ struct Group {
 /// A shell, or with no groups its only part.
 struct ProductTree {
     std::string id, name;
+    std::string revision; ///< of every product; may be empty
     std::vector<Group> groups;
     std::vector<Part> parts;
 };

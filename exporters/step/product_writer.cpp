@@ -46,7 +46,7 @@ class TreeWriter {
         const Ref product =
             data_.add("PRODUCT", id, name, description, std::vector{commons_.product_context});
         data_.add("PRODUCT_RELATED_PRODUCT_CATEGORY", "part", part21::Unset{}, std::vector{product});
-        const Ref version = data_.add("PRODUCT_DEFINITION_FORMATION", "", "", product);
+        const Ref version = data_.add("PRODUCT_DEFINITION_FORMATION", tree_.revision, "", product);
         Product made;
         made.definition = data_.add("PRODUCT_DEFINITION", "design", "", version, commons_.definition_context);
         made.shape = data_.add("PRODUCT_DEFINITION_SHAPE", "", "", made.definition);

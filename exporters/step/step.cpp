@@ -13,11 +13,20 @@ namespace {
 /// Header names beyond this are cut; ISO 10303-21 lets readers stop at 256 characters.
 constexpr std::size_t longest_header_name = 200;
 
-std::string header_for(const std::string &description, const std::string &name, const StepOptions &options) {
-    using part21::shortened;
-    return step::header_of(
-        {description, shortened(name, longest_header_name), shortened(options.author, longest_header_name),
-         shortened(options.organisation, longest_header_name), step::time_of_export(options.seconds)});
+std::string header_for(std::vector<std::string> descriptions, const std::string &name, const Project &project,
+                       const StepOptions &options) {
+    const auto fitting = [](const std::string &text) { return part21::shortened(text, longest_header_name); };
+    if (!project.number.empty()) descriptions.push_back(fitting("project " + project.number));
+    return step::header_of({std::move(descriptions), fitting(name), fitting(project.creator),
+                            fitting(project.owner), fitting(project.approved),
+                            step::time_of_export(options.seconds)});
+}
+
+/// How a piece lies in its own frame, for whoever clamps it.
+std::string frame_words(const Piece &piece) {
+    return std::string("millimetres; origin at the lower corner of the blank's datum end on its ") +
+           side_word(piece, false) + " face; x along the piece to its far end, y across it to its " +
+           side_word(piece, true) + " face, z up as it lies in the house";
 }
 
 step::PartSolid part_solid(const Body &body, StepRoute route) {
@@ -47,13 +56,16 @@ std::string write_shell_step(const Shell &shell, const Layout &layout, const Bod
     std::vector<const Body *> all;
     for (const Body &body : bodies)
         all.push_back(&body);
-    return file_of(header_for("shell of hewn logs", layout.name, options), step::tree_of(shell, layout), all,
-                   options);
+    return file_of(
+        header_for({"shell of hewn logs", "millimetres; x and y in plan, z up from the foundation"},
+                   layout.name, shell.project, options),
+        step::tree_of(shell, layout), all, options);
 }
 
 std::string write_piece_step(const Shell &shell, const Layout &layout, const Piece &piece, const Body &body,
                              const StepOptions &options) {
-    return file_of(header_for("one piece of a shell of hewn logs", piece.tag, options),
+    return file_of(header_for({"one piece of a shell of hewn logs", frame_words(piece)}, piece.tag,
+                              shell.project, options),
                    step::tree_of(shell, layout, piece), {&body}, options);
 }
 

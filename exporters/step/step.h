@@ -21,7 +21,6 @@ enum class StepRoute {
 };
 
 struct StepOptions {
-    std::string author, organisation;    ///< for the header; may be empty
     std::optional<std::int64_t> seconds; ///< time stamp, since 1970 UTC; else SOURCE_DATE_EPOCH, else now
     StepRoute route = StepRoute::automatic;
 };

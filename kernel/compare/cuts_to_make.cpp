@@ -90,7 +90,8 @@ Indexed<CutsToMake, Piece> cuts_to_make(const Layout &found, const Layout &now) 
         }
         std::vector<bool> make = all_cuts(piece);
         const Held held(*was, piece);
-        std::ranges::transform(piece.cuts, make.begin(), [&](const Cut &cut) { return !held.has(cut); });
+        std::transform(piece.cuts.begin(), piece.cuts.end(), make.begin(),
+                       [&](const Cut &cut) { return !held.has(cut); });
         all.push_back(std::move(make));
     }
     return all;

@@ -22,6 +22,7 @@ Section pegs_section();
 Section bore_section();
 Section mend_section();
 Section wood_section();
+Section project_section();
 Section record_section();
 Section found_section();
 Section done_section();

@@ -24,10 +24,10 @@ struct IsEmpty {
 
 std::span<const Section> sections() {
     static const Section all[] = {
-        shell_section(),  wall_section(),   partition_section(), rounds_section(),  notch_section(),
-        corner_section(), logs_section(),   log_section(),       opening_section(), step_section(),
-        trim_section(),   floor_section(),  pegs_section(),      bore_section(),    mend_section(),
-        wood_section(),   record_section(), found_section(),     done_section(),
+        shell_section(),  wall_section(),    partition_section(), rounds_section(),  notch_section(),
+        corner_section(), logs_section(),    log_section(),       opening_section(), step_section(),
+        trim_section(),   floor_section(),   pegs_section(),      bore_section(),    mend_section(),
+        wood_section(),   project_section(), record_section(),    found_section(),   done_section(),
     };
     return all;
 }

@@ -283,6 +283,16 @@ struct Wood {
     bool operator==(const Wood &) const = default;
 };
 
+/// Whose the drawings and files are, as title blocks (ISO 7200) and the headers of STEP files have it.
+struct Project {
+    std::string number;   ///< before the numbers of sheets
+    std::string owner;    ///< legal owner of the drawings
+    std::string creator;  ///< who made them
+    std::string approved; ///< who said they are right
+    std::string revision;
+    bool operator==(const Project &) const = default;
+};
+
 struct Shell {
     std::string name;
     std::string state; ///< which state of the house this is: "as found"; empty where nothing is said of it
@@ -303,6 +313,7 @@ struct Shell {
     std::vector<StatedBore> bores;
     std::vector<Mend> mends;
     Wood wood;
+    Project project;
     bool operator==(const Shell &) const = default;
 };
 

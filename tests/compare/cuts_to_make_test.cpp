@@ -53,21 +53,21 @@ TEST_CASE("A mend and what a new bore takes are work, all else in the log is the
     bore.from_left = Length::mm(1500);
     now.bores.push_back(bore);
     Mend mend;
-    mend.wall = "A", mend.round = 5;
+    mend.wall = "A", mend.round = 4;
     mend.from = Length::mm(1000), mend.to = Length::mm(1600), mend.depth = Length::mm(60);
     now.mends.push_back(mend);
     const Layout found = lay_out(old), layout = lay_out(now);
     REQUIRE_FALSE(has_errors(layout.findings));
     const auto cuts = cuts_to_make(found, layout);
-    const auto bored = tagged(layout, "A-03-1"), mended = tagged(layout, "A-05-1");
+    const auto bored = tagged(layout, "A-03-1"), mended = tagged(layout, "A-04-1");
     CHECK(work(cuts[bored]) == 1);
     for (std::size_t k = 0; k < cuts[bored]->size(); ++k)
         if ((*cuts[bored])[k]) CHECK(bore_of(layout.pieces[bored].cuts[k]) != nullptr);
     CHECK(work(cuts[mended]) == 1);
     for (std::size_t k = 0; k < cuts[mended]->size(); ++k)
         CHECK((*cuts[mended])[k] == is_mend(layout.pieces[mended].cuts[k]));
-    CHECK(work(cuts[tagged(layout, "A-05-1-M1")]) == layout.pieces[tagged(layout, "A-05-1-M1")].cuts.size());
-    CHECK(work(cuts[tagged(layout, "C-04-1")]) == 0);
+    CHECK(work(cuts[tagged(layout, "A-04-1-M1")]) == layout.pieces[tagged(layout, "A-04-1-M1")].cuts.size());
+    CHECK(work(cuts[tagged(layout, "C-02-1")]) == 0);
 }
 
 TEST_CASE("An old log that is no piece of the house as it was found has cuts that nobody can tell") {

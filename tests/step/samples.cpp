@@ -88,10 +88,9 @@ StepSample accents() {
     for (int i = 0; i < 40; ++i)
         shell.name += "und noch l\u00e4nger ";
     shell.wood.species = "m\u00e9l\u00e8ze";
-    StepOptions options;
-    options.author = "\u0416. O'Neil";
-    options.organisation = "S\u00e4gewerk\n\"Nord\"";
-    return sample("accents", shell, options);
+    shell.project.creator = "\u0416. O'Neil";
+    shell.project.owner = "S\u00e4gewerk\n\"Nord\"";
+    return sample("accents", shell);
 }
 
 StepSample one_piece(const std::string &name, const StepSample &from, int piece) {

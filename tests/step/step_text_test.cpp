@@ -85,9 +85,13 @@ TEST_CASE("The header says what, when, who and by which program") {
           "','roundlay " ROUNDLAY_VERSION "','');");
     CHECK(header_line(bare, "FILE_SCHEMA") ==
           "FILE_SCHEMA(('AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }'));");
-    sample.options.author = "A. Hewer";
-    sample.options.organisation = "Log & Son";
-    CHECK(header_line(sample.write(), "FILE_NAME").find(",('A. Hewer'),('Log & Son'),") != std::string::npos);
+    sample.shell.project = {"2031", "Log & Son", "A. Hewer", "B. Adze", "C"};
+    const std::string told = sample.write();
+    CHECK(header_line(told, "FILE_NAME").find(",('A. Hewer'),('Log & Son'),") != std::string::npos);
+    CHECK(header_line(told, "FILE_NAME").ends_with(",'B. Adze');"));
+    CHECK(header_line(told, "FILE_DESCRIPTION").find(",'project 2031'),") != std::string::npos);
+    CHECK(told.find("PRODUCT_DEFINITION_FORMATION('C','',") != std::string::npos);
+    CHECK(bare.find("PRODUCT_DEFINITION_FORMATION('','',") != std::string::npos);
 }
 
 TEST_CASE("SOURCE_DATE_EPOCH is the time where none is stated, and refused where it is no number") {

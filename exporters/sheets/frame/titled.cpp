@@ -11,7 +11,7 @@ TitleFields fields_of(const Title &title, const SheetOptions &options, const std
     fields.title = title.title;
     fields.supplement = title.supplement;
     fields.document_type = title.document_type;
-    fields.number = title.number;
+    fields.number = fields.number.empty() ? title.number : fields.number + " " + title.number;
     fields.scale = title.scale;
     fields.symbol = title.symbol;
     fields.note = title.note;

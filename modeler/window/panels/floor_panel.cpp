@@ -6,6 +6,7 @@
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/scrolled.h"
+#include "modeler/window/panels/species_choice.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/stand_banner.h"
 
@@ -62,6 +63,7 @@ void FloorPanel::make_fields() {
     auto *joists = new QFormLayout;
     make_joists(joists);
     make_joist_ends(joists);
+    make_wood(joists);
     inner->addLayout(joists);
     inner->addWidget(beams_box());
     inner->addWidget(openings_box());
@@ -193,6 +195,30 @@ void FloorPanel::make_joist_ends(QFormLayout *form) {
     dead_ = load_field(form, QStringLiteral("dead_load"), tr("&Dead load"), &Floor::dead_load);
     connect(pocket_, &QComboBox::activated, this, [this](int kind) {
         change([kind](Floor &floor) { floor.pocket = static_cast<PocketKind>(kind); });
+    });
+}
+
+/// Of joists that were found, and of another wood than the walls.
+void FloorPanel::make_wood(QFormLayout *form) {
+    fabric_ = new QComboBox;
+    fabric_->addItems({tr("not stated"), tr("new"), tr("kept"), tr("patched"), tr("replacement")});
+    fabric_->setObjectName(QStringLiteral("floor_fabric"));
+    fabric_->setAccessibleName(tr("Fabric"));
+    form->addRow(tr("Fabric"), fabric_);
+    connect(fabric_, &QComboBox::activated, this, [this](int row) {
+        change([row](Floor &floor) {
+            floor.fabric = row > 0 ? std::optional(static_cast<Fabric>(row - 1)) : std::nullopt;
+        });
+    });
+    species_ = new QComboBox;
+    species_->addItem(tr("as the shell"));
+    add_species(*species_);
+    species_->setObjectName(QStringLiteral("floor_species"));
+    species_->setAccessibleName(tr("Wood"));
+    form->addRow(tr("Wood"), species_);
+    connect(species_, &QComboBox::activated, this, [this] {
+        const std::string species = species_->currentData().toString().toStdString();
+        change([species](Floor &floor) { floor.species = species; });
     });
 }
 

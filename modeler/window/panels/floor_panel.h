@@ -66,6 +66,7 @@ class FloorPanel : public QScrollArea {
     void begin();
     void make_joists(QFormLayout *form);
     void make_joist_ends(QFormLayout *form);
+    void make_wood(QFormLayout *form);
     QGroupBox *beams_box();
     QGroupBox *openings_box();
     void connect_choosers();
@@ -90,7 +91,7 @@ class FloorPanel : public QScrollArea {
     Chooser floors_, beams_, openings_;
     QWidget *all_ = nullptr; ///< fields of the chosen floor
     NameEdit *name_, *opening_name_ = nullptr;
-    QComboBox *from_ = nullptr, *to_ = nullptr, *pocket_ = nullptr;
+    QComboBox *from_ = nullptr, *to_ = nullptr, *pocket_ = nullptr, *fabric_ = nullptr, *species_ = nullptr;
     SlopeEdit *tail_ = nullptr;
     LoadEdit *live_ = nullptr, *dead_ = nullptr;
     LengthEdit *level_ = nullptr, *width_ = nullptr, *height_ = nullptr, *tip_width_ = nullptr,

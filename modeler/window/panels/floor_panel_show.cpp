@@ -3,6 +3,7 @@
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/species_choice.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -83,6 +84,8 @@ void FloorPanel::show_floor(const Floor &floor, UnitSystem units) {
     tip_height_->set_length(floor.tip_height, units);
     bearing_->set_length(floor.bearing, units);
     pocket_->setCurrentIndex(static_cast<int>(floor.pocket));
+    fabric_->setCurrentIndex(floor.fabric ? static_cast<int>(*floor.fabric) + 1 : 0);
+    show_species(*species_, floor.species);
     tail_->set_slope(floor.tail);
     tail_->setEnabled(floor.pocket == PocketKind::tailed);
     live_->set_load(floor.live_load, units);

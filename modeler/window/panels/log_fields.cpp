@@ -4,6 +4,7 @@
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/species_choice.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -46,6 +47,9 @@ LogFields::LogFields(QWidget *parent)
     finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
     fabric_ = choice(form, tr("F&abric"),
                      {tr("not stated"), tr("new"), tr("kept"), tr("patched"), tr("replacement")});
+    species_ = choice(form, tr("W&ood"), {tr("as the shell")});
+    species_->setObjectName(QStringLiteral("species"));
+    add_species(*species_);
     note_->setObjectName(QStringLiteral("note"));
     note_->setPlaceholderText(tr("nothing"));
     add_field(*form, tr("&Note"), *note_);
@@ -127,6 +131,7 @@ void LogFields::show_log(const OwnLog &log, const LogSizes &all, UnitSystem unit
     butt_->setCurrentIndex(index_of(log.sizes.butt));
     finish_->setCurrentIndex(index_of(log.sizes.finish));
     fabric_->setCurrentIndex(index_of(log.fabric));
+    show_species(*species_, log.species);
     note_->set_name(text(log.note));
 }
 
@@ -146,6 +151,7 @@ OwnLog LogFields::stated_over(OwnLog log) const {
     log.sizes.butt = stated_in<LogEnd>(*butt_);
     log.sizes.finish = stated_in<Finish>(*finish_);
     log.fabric = stated_in<Fabric>(*fabric_);
+    log.species = species_->currentData().toString().toStdString();
     log.note = note_->name().toStdString();
     return log;
 }

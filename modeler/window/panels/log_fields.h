@@ -44,7 +44,7 @@ class LogFields : public QGroupBox {
     QString alone_;
     NameEdit *mark_, *note_;
     LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *diameter_, *bow_;
-    QComboBox *butt_, *finish_, *fabric_;
+    QComboBox *butt_, *finish_, *fabric_, *species_;
 };
 
 } // namespace roundlay::window

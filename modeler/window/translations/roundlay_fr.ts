@@ -77,6 +77,10 @@
         <source>Totals</source>
         <translation>Totaux</translation>
     </message>
+    <message>
+        <source>Weight: %1</source>
+        <translation>Poids : %1</translation>
+    </message>
 </context>
 <context>
     <name>DecideDialog</name>
@@ -671,6 +675,38 @@
         <source>no opening yet: +</source>
         <translation>pas encore de trémie : +</translation>
     </message>
+    <message>
+        <source>not stated</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neuf</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservé</translation>
+    </message>
+    <message>
+        <source>patched</source>
+        <translation>réparé</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>remplacement</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>as the shell</source>
+        <translation>comme la coque</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Bois</translation>
+    </message>
 </context>
 <context>
     <name>FoundWords</name>
@@ -1232,6 +1268,10 @@
         <source>Stated of all logs of this round</source>
         <translation>Indiqué de toutes les pièces de ce rang</translation>
     </message>
+    <message>
+        <source>W&amp;ood</source>
+        <translation>B&amp;ois</translation>
+    </message>
 </context>
 <context>
     <name>LogPanel</name>
@@ -1470,6 +1510,10 @@
     <message>
         <source>by</source>
         <translation>selon</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Bois</translation>
     </message>
 </context>
 <context>
