@@ -87,10 +87,10 @@ void add_not_weighed(const CutList &list, Rows &rows) {
     if (list.totals.weights_known()) return;
     rows.add(voice.say("weight of all pieces"), std::string(), "", list.not_weighed);
     if (!list.weights_known) return;
-    rows.add(voice.say("estimated low weight of the other pieces"), low_weight(list, list.totals.low_kg),
-             "kg");
-    rows.add(voice.say("estimated high weight of the other pieces"), high_weight(list, list.totals.high_kg),
-             "kg");
+    rows.add(voice.say("estimated low weight of those whose wood is known"),
+             low_weight(list, list.totals.low_kg), "kg");
+    rows.add(voice.say("estimated high weight of those whose wood is known"),
+             high_weight(list, list.totals.high_kg), "kg");
 }
 
 /// What the sums rest on.

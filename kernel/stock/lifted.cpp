@@ -29,14 +29,15 @@ Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
 
 std::vector<Said> weight_bases(const Shell &shell, const Indexed<Piece> &pieces) {
     std::vector<std::string> woods;
-    std::vector<Said> all;
+    std::vector<Said> known, unknown;
     for (const Piece &piece : pieces) {
         const Wood wood = wood_of(shell, piece.species);
         if (std::ranges::find(woods, wood.species) != woods.end()) continue;
         woods.push_back(wood.species);
-        all.push_back(weigh(0, wood).basis);
+        const WeightEstimate weight = weigh(0, wood);
+        (weight.known ? known : unknown).push_back(weight.basis);
     }
-    return all;
+    return known.empty() ? unknown : known;
 }
 
 Said weight_note(const WeightEstimate &weight) {

@@ -25,6 +25,7 @@ Lifted lifted(const Shell &shell, const Piece &piece, double volume);
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock);
 
 /// On what the weights of these pieces rest: a sentence for each wood, in the order in which it comes first.
+/// Of woods of which no values are known only where there are no others.
 std::vector<Said> weight_bases(const Shell &shell, const Indexed<Piece> &pieces);
 
 /// Said with every weight: on what it rests, and the caution.

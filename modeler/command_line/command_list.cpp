@@ -114,7 +114,10 @@ std::string wrapped(const std::string &paragraph) {
 /// Whoever lifts by a weight reads what it rests on.
 std::string weight_words(const CutList &list) {
     const Voice &voice = list.voice;
-    return "\n" + wrapped(voice.say("Weights: %1", list.weight_basis)) +
+    const std::string missing = list.not_weighed.empty()
+                                    ? ""
+                                    : "\n" + wrapped(voice.say("Weight of all pieces: %1", list.not_weighed));
+    return missing + "\n" + wrapped(voice.say("Weights: %1", list.weight_basis)) +
            (list.weights_known ? "\n" + wrapped(voice.word(weight_caution)) : "");
 }
 

@@ -29,11 +29,11 @@ constexpr Entry entries[] = {
      "soient taillées."},
     {"Pegs: %1.", "Chevilles : %1."},
     {"Settle space of %1: %2.", "Espace de tassement de %1 : %2."},
+    {"Weight of all pieces: %1", "Masse de toutes les pièces : %1"},
     {"Weights: %1", "Poids : %1"},
     {"With them the check finds what it does not find without:",
      "Avec elles, la vérification trouve ce qu’elle ne trouve pas sans elles :"},
-    {"and %1 more like it: %2", "et %1 autres pareils : %2"},
-};
+    {"and %1 more like it: %2", "et %1 autres pareils : %2"}};
 
 } // namespace
 
