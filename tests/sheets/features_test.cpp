@@ -140,9 +140,9 @@ TEST_CASE(
         const Layout layout = lay_out(shell);
         std::vector<std::string> all;
         for (const Piece &piece : layout.pieces)
-            for (const auto &row :
-                 steps_tables(features_of(piece), {}, Words(UnitSystem::metric)).front().rows)
-                if (row[1].starts_with("Hew flat")) all.push_back(row[1]);
+            for (const Table &table : steps_tables(features_of(piece), {}, Words(UnitSystem::metric)))
+                for (const auto &row : table.rows)
+                    if (row[1].starts_with("Hew flat")) all.push_back(row[1]);
         CHECK(layout.pieces.size() > 8);
         return all;
     };

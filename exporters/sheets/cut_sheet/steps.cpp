@@ -10,7 +10,6 @@
 #include <array>
 #include <cmath>
 #include <utility>
-#include <variant>
 
 namespace roundlay::sheets {
 namespace {
@@ -32,9 +31,7 @@ class ToCut {
     /// `cut`: one of the piece's, whatever its kind.
     bool is_work(const void *cut) const {
         for (std::size_t i = 0; partly_ && i < piece_.cuts.size(); ++i)
-            if (std::visit([](const auto &each) { return static_cast<const void *>(&each); },
-                           piece_.cuts[i]) == cut)
-                return old_.make[i];
+            if (holds(piece_.cuts[i], cut)) return old_.make[i];
         return true;
     }
 

@@ -107,4 +107,8 @@ const Bore *bore_of(const Cut &cut) {
         giving<FaceCut, RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut>(nullptr));
 }
 
+bool holds(const Cut &cut, const void *of_its_kind) {
+    return std::visit([](const auto &each) { return static_cast<const void *>(&each); }, cut) == of_its_kind;
+}
+
 } // namespace roundlay

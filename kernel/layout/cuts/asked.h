@@ -56,4 +56,7 @@ const Plane *hewn_plane(const Cut &cut, LogFace face);
 /// The hole that it bores; else none.
 const Bore *bore_of(const Cut &cut);
 
+/// Does it hold that one, which whoever sorts cuts by their kind points at?
+bool holds(const Cut &cut, const void *of_its_kind);
+
 } // namespace roundlay
