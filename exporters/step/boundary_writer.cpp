@@ -69,7 +69,7 @@ class SolidWriter {
   public:
     SolidWriter(DataWriter &data, const Boundary &boundary) : data_(data), b_(boundary), directions_(data) {}
 
-    Ref write(const std::string &name) {
+    Ref write(const std::string &name, const std::vector<std::string> &names) {
         for (const Vec3 &v : b_.vertices) {
             points_.push_back(data_.add("CARTESIAN_POINT", "", to_finest(v)));
             vertices_.push_back(data_.add("VERTEX_POINT", "", points_.back()));
@@ -78,7 +78,7 @@ class SolidWriter {
             edges_.push_back(write_edge(edge));
         std::vector<Ref> faces;
         for (const BoundaryFace &face : b_.faces)
-            faces.push_back(write_face(face));
+            faces.push_back(write_face(face, names.empty() ? "" : names[faces.size()]));
         return data_.add("MANIFOLD_SOLID_BREP", name, data_.add("CLOSED_SHELL", "", faces));
     }
 
@@ -131,16 +131,16 @@ class SolidWriter {
     }
 
     /// Where a cylinder's own normal points into the wood, the last attribute of its face says so.
-    Ref write_face(const BoundaryFace &face) {
+    Ref write_face(const BoundaryFace &face, const std::string &name) {
         std::vector<Ref> bounds;
         for (const std::vector<EdgeUse> &loop : face.loops)
             bounds.push_back(
                 data_.add(bounds.empty() ? "FACE_OUTER_BOUND" : "FACE_BOUND", "", write_loop(loop), true));
         if (face.is_bore_wall())
-            return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(b_.bores[*face.bore]), false);
-        if (face.is_plane()) return data_.add("ADVANCED_FACE", "", bounds, write_plane(face), true);
+            return data_.add("ADVANCED_FACE", name, bounds, write_cylinder(b_.bores[*face.bore]), false);
+        if (face.is_plane()) return data_.add("ADVANCED_FACE", name, bounds, write_plane(face), true);
         const BoundaryRound &round = b_.rounds[*face.round];
-        return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(round), !round.surface.hollow);
+        return data_.add("ADVANCED_FACE", name, bounds, write_cylinder(round), !round.surface.hollow);
     }
 
     Ref write_loop(const std::vector<EdgeUse> &loop) {
@@ -182,8 +182,9 @@ class SolidWriter {
 
 } // namespace
 
-Ref add_solid(DataWriter &data, const Boundary &boundary, const std::string &name) {
-    return SolidWriter(data, boundary).write(name);
+Ref add_solid(DataWriter &data, const Boundary &boundary, const std::string &name,
+              const std::vector<std::string> &faces) {
+    return SolidWriter(data, boundary).write(name, faces);
 }
 
 Ref add_placement(DataWriter &data, const Frame &frame) {

@@ -8,6 +8,7 @@
 #include "kernel/solid/solid.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace roundlay::step {
@@ -20,7 +21,8 @@ struct Extras {
 /// A solid in the form it is written from.
 struct PartSolid {
     std::optional<Boundary> border;
-    Solid built; ///< where there is no border: the library writes it
+    std::vector<std::string> faces; ///< their names, of the border
+    Solid built;                    ///< where there is no border: the library writes it
     Measures measures;
 };
 

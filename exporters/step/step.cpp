@@ -1,5 +1,6 @@
 #include "exporters/step/step.h"
 
+#include "exporters/step/face_words.h"
 #include "exporters/step/header.h"
 #include "exporters/step/part21_text.h"
 #include "exporters/step/product_writer.h"
@@ -29,20 +30,34 @@ std::string frame_words(const Piece &piece) {
            side_word(piece, true) + " face, z up as it lies in the house";
 }
 
-step::PartSolid part_solid(const Body &body, StepRoute route) {
+/// A body, and a piece that it is of; does it stand for that piece alone?
+struct BodyOf {
+    const Body *body;
+    const Piece *piece;
+    bool alone;
+};
+
+step::PartSolid part_solid(const BodyOf &of, StepRoute route) {
+    const Body &body = *of.body;
     step::PartSolid solid;
     if (route == StepRoute::automatic) solid.border = boundary_of(body);
+    if (solid.border) solid.faces = step::face_names(*of.piece, *solid.border, of.alone);
     if (!solid.border) solid.built = build(body).solid;
     solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
     return solid;
 }
 
+BodyOf body_of_model(const Layout &layout, Index<Model> model, const Body &body) {
+    const auto &pieces = layout.models[model].pieces;
+    return {&body, &layout.pieces[pieces.front()], pieces.size() == 1};
+}
+
 std::string file_of(const std::string &header, const step::ProductTree &tree,
-                    const std::vector<const Body *> &bodies, const StepOptions &options) {
+                    const std::vector<BodyOf> &bodies, const StepOptions &options) {
     std::vector<step::PartSolid> solids;
     solids.reserve(bodies.size());
-    for (const Body *body : bodies)
-        solids.push_back(part_solid(*body, options.route));
+    for (const BodyOf &body : bodies)
+        solids.push_back(part_solid(body, options.route));
     return header + step::data_of(tree, solids, step::Extras{}) + step::footer();
 }
 
@@ -53,9 +68,9 @@ std::string write_shell_step(const Shell &shell, const Layout &layout, const Bod
     if (layout.pieces.empty()) throw std::invalid_argument("A layout without pieces has no STEP file.");
     if (bodies.size() != layout.models.size())
         throw std::invalid_argument("A STEP file needs one body for each model of the layout.");
-    std::vector<const Body *> all;
-    for (const Body &body : bodies)
-        all.push_back(&body);
+    std::vector<BodyOf> all;
+    for (const auto m : layout.models.indices())
+        all.push_back(body_of_model(layout, m, bodies[m]));
     return file_of(
         header_for({"shell of hewn logs", "millimetres; x and y in plan, z up from the foundation"},
                    layout.name, shell.project, options),
@@ -66,7 +81,8 @@ std::string write_piece_step(const Shell &shell, const Layout &layout, const Pie
                              const StepOptions &options) {
     return file_of(header_for({"one piece of a shell of hewn logs", frame_words(piece)}, piece.tag,
                               shell.project, options),
-                   step::tree_of(shell, layout, piece), {&body}, options);
+                   step::tree_of(shell, layout, piece),
+                   {{&body, &piece, layout.models.at(piece.model).pieces.size() == 1}}, options);
 }
 
 std::vector<PieceStep> write_piece_steps(const Shell &shell, const Layout &layout, const Bodies &bodies,

@@ -1,0 +1,94 @@
+#include "exporters/step/face_words.h"
+
+#include "kernel/boundary/made_by.h"
+#include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/fastenings/cut_marks.h"
+
+namespace roundlay::step {
+
+namespace {
+
+const char *word_of(FacePart part) {
+    switch (part) {
+    case FacePart::top:
+        return "top";
+    case FacePart::under:
+        return "under";
+    case FacePart::outside:
+        return "outside";
+    case FacePart::inside:
+        return "inside";
+    case FacePart::datum_end:
+        return "datum end";
+    case FacePart::far_end:
+        return "far end";
+    case FacePart::wane:
+        return "wane";
+    case FacePart::seam:
+        return "seam";
+    case FacePart::shoulder:
+        return "shoulder";
+    case FacePart::scope:
+        return "scope";
+    case FacePart::cheek:
+        return "cheek";
+    case FacePart::sill:
+        return "sill";
+    case FacePart::head:
+        return "head";
+    case FacePart::jamb:
+        return "jamb";
+    case FacePart::bottom:
+        return "bottom";
+    case FacePart::side:
+        return "side";
+    case FacePart::seat:
+        return "seat";
+    case FacePart::bed:
+        return "bed";
+    case FacePart::back:
+        return "back";
+    case FacePart::ceiling:
+        return "ceiling";
+    case FacePart::end:
+        return "end";
+    case FacePart::bore:
+        break;
+    }
+    return ""; // its mark says all
+}
+
+/// A timber's sides are its left and right ones: it has no outside.
+std::string word_of(FacePart part, const Piece &piece) {
+    if (part == FacePart::outside || part == FacePart::inside)
+        return side_word(piece, part == FacePart::inside);
+    return word_of(part);
+}
+
+/// The corner that it is cut at, else what it is cut for.
+std::string_view made_for(const Cut &cut) {
+    const std::string_view corner = corner_of(cut);
+    return corner.empty() ? neighbour_of(cut).name : corner;
+}
+
+void add(std::string &name, std::string_view word) {
+    if (word.empty()) return;
+    if (!name.empty()) name += ' ';
+    name += word;
+}
+
+} // namespace
+
+std::vector<std::string> face_names(const Piece &piece, const Boundary &border, bool alone) {
+    const std::vector<std::string> marks = cut_marks(piece);
+    std::vector<std::string> names;
+    for (const MadeBy &made : made_by(piece, border)) {
+        std::string name = made.cut ? marks[*made.cut] : "";
+        add(name, word_of(made.part, piece));
+        if (made.cut && alone) add(name, made_for(piece.cuts[*made.cut]));
+        names.push_back(name.empty() ? "bore" : std::move(name)); // of a body that was made by hand
+    }
+    return names;
+}
+
+} // namespace roundlay::step

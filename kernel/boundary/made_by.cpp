@@ -1,0 +1,244 @@
+#include "kernel/boundary/made_by.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/cuts/match.h"
+#include "kernel/layout/cuts/region.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace roundlay {
+
+namespace {
+
+constexpr double same_place = 1e-4;     ///< mm: planes and axes this near are one
+constexpr double same_direction = 1e-7; ///< of unit vectors
+constexpr double aside = 0.01;          ///< mm: how far from an edge, and out of the face, is looked
+
+bool same_way(Vec3 a, Vec3 b) {
+    return length(a - b) < same_direction;
+}
+
+/// A plane face, and a place just outside it over its middle or near its longest edge.
+struct Looked {
+    Plane plane;
+    Vec3 outside;
+};
+
+Looked looked_at(const Boundary &border, const BoundaryFace &face) {
+    const auto at = [&](int vertex) { return border.vertices[static_cast<std::size_t>(vertex)]; };
+    Vec3 middle = at(border.edges[static_cast<std::size_t>(face.loops.front().front().edge)].from);
+    double longest = 0;
+    for (const EdgeUse &use : face.loops.front()) {
+        const BoundaryEdge &edge = border.edges[static_cast<std::size_t>(use.edge)];
+        if (!edge.is_line()) continue;
+        const Vec3 from = at(use.forward ? edge.from : edge.to), to = at(use.forward ? edge.to : edge.from);
+        if (length(to - from) <= longest) continue;
+        longest = length(to - from);
+        middle = 0.5 * (from + to) + aside * unit(cross(face.plane.normal, to - from));
+    }
+    return {face.plane, middle + aside * face.plane.normal};
+}
+
+/// Does that side of the region, seen from the wood, lie where the face does?
+bool is_side(const Plane &side, const Looked &face) {
+    return same_way(side.normal, -face.plane.normal) &&
+           std::abs(side.offset + face.plane.offset) < same_place;
+}
+
+/// Which plane of what a cut takes the face is; none where it is none, or that was taken elsewhere.
+std::optional<Plane> side_of(const std::vector<Plane> &region, const Looked &face) {
+    for (const Plane &plane : region)
+        if (plane.distance(face.outside) > same_place) return {};
+    for (const Plane &plane : region)
+        if (is_side(plane, face)) return plane;
+    return {};
+}
+
+FacePart part_of(LogFace face) {
+    switch (face) {
+    case LogFace::top:
+        return FacePart::top;
+    case LogFace::under:
+        return FacePart::under;
+    case LogFace::outside:
+        return FacePart::outside;
+    case LogFace::inside:
+        return FacePart::inside;
+    case LogFace::datum_end:
+        return FacePart::datum_end;
+    case LogFace::far_end:
+        break;
+    }
+    return FacePart::far_end;
+}
+
+/// By the plane of its region: what part of that cut it is. Planes of a region look out of what is taken.
+struct PartOfCut {
+    const Plane &side;
+
+    bool along() const { return std::abs(side.normal.x) > 0.5; }
+    bool level() const { return std::abs(side.normal.z) > 0.5; }
+
+    FacePart operator()(const FaceCut &cut) const { return part_of(cut.face); }
+    FacePart operator()(const SeamCut &cut) const {
+        return same_way(side.normal, -cut.seam.normal) ? FacePart::seam : FacePart::shoulder;
+    }
+    FacePart operator()(const BoxCut &cut) const {
+        switch (cut.use) {
+        case BoxUse::groove:
+            return along() ? FacePart::bottom : level() ? FacePart::end : FacePart::side;
+        case BoxUse::seat:
+        case BoxUse::step:
+            return along() ? FacePart::end : level() ? FacePart::seat : FacePart::side;
+        case BoxUse::sill:
+        case BoxUse::header:
+        case BoxUse::through:
+            break;
+        }
+        if (!level()) return along() ? FacePart::jamb : FacePart::side;
+        return side.normal.z < 0 ? FacePart::sill : FacePart::head;
+    }
+    FacePart operator()(const PocketCut &cut) const {
+        if (same_way(side.normal, -cut.bed.normal)) return FacePart::bed;
+        if (level()) return FacePart::ceiling;
+        return std::abs(side.normal.x) > same_direction ? FacePart::side : FacePart::back;
+    }
+    FacePart operator()(const CheekCut &cut) const {
+        return same_way(side.normal, -cut.plane.normal) ? FacePart::cheek : FacePart::end;
+    }
+    FacePart operator()(const MendCut &cut) const {
+        if (same_way(side.normal, -cut.bed.normal)) return FacePart::bed;
+        return along() ? FacePart::end : FacePart::side;
+    }
+};
+
+/// What a cut takes, where planes bound it; of those with round surfaces see below.
+struct RegionOfCut {
+    const Blank &blank;
+
+    std::vector<Plane> operator()(const FaceCut &cut) const { return region_of(cut); }
+    std::vector<Plane> operator()(const SeamCut &cut) const { return region_of(cut, blank); }
+    std::vector<Plane> operator()(const BoxCut &cut) const { return region_of(cut); }
+    std::vector<Plane> operator()(const PocketCut &cut) const { return region_of(cut, blank); }
+    std::vector<Plane> operator()(const CheekCut &cut) const { return region_of(cut, blank); }
+    std::vector<Plane> operator()(const MendCut &cut) const { return region_of(cut, blank); }
+};
+
+std::optional<FacePart> part_made_by(const Cut &cut, const Looked &face, const Blank &blank) {
+    const auto by_region = [&](const auto &plane_cut) -> std::optional<FacePart> {
+        const auto side = side_of(RegionOfCut{blank}(plane_cut), face);
+        return side ? std::optional(PartOfCut{*side}(plane_cut)) : std::nullopt;
+    };
+    using None = std::optional<FacePart>;
+    return match(
+        cut, [&](const FaceCut &face_cut) { return by_region(face_cut); },
+        [&](const SeamCut &seam) { return by_region(seam); },
+        [&](const BoxCut &box) { return by_region(box); },
+        [&](const PocketCut &pocket) { return by_region(pocket); },
+        [&](const CheekCut &cheek) { return by_region(cheek); },
+        [&](const MendCut &mend) { return by_region(mend); },
+        [&](const ScopeCut &scope) -> None { // its plane sides stand straight over its edges
+            const Vec3 across = unit(cross(Vec3{0, 0, 1}, scope.along));
+            const double off = std::abs(dot(face.outside - scope.at, across)) - scope.half_width();
+            const bool upright = std::abs(face.plane.normal.z) < same_direction;
+            if (upright && off <= 0 && off > -2 * aside &&
+                std::abs(dot(face.plane.normal, scope.along)) < same_direction)
+                return FacePart::cheek;
+            return None{};
+        },
+        giving<RoundCut, Bore>(None{})); // not plane, or the bottom of a bore, which is told by its rim
+}
+
+/// Of the blank's own faces, where no cut has taken them.
+FacePart part_of_blank(const Vec3 &normal) {
+    const double x = std::abs(normal.x), y = std::abs(normal.y), z = std::abs(normal.z);
+    if (x > y && x > z) return normal.x < 0 ? FacePart::datum_end : FacePart::far_end;
+    if (y > z) return normal.y < 0 ? FacePart::outside : FacePart::inside;
+    return normal.z < 0 ? FacePart::under : FacePart::top;
+}
+
+double off_axis(Vec3 point, Vec3 at, Vec3 along) {
+    return length(cross(point - at, along));
+}
+
+class Naming {
+  public:
+    Naming(const Piece &piece, const Boundary &border) : piece_(piece), border_(border) {}
+
+    MadeBy name(const BoundaryFace &face) const {
+        if (face.bore) return {bored_at(border_.bores[*face.bore]), FacePart::bore};
+        if (face.round) return of_round(border_.rounds[*face.round].surface);
+        if (const auto blind = bottom_of(face)) return {blind, FacePart::bottom};
+        return of_plane(looked_at(border_, face));
+    }
+
+  private:
+    std::optional<std::size_t> bored_at(const BoundaryBore &bore) const {
+        const double low = bore.below.z, high = bore.above.z;
+        std::optional<std::size_t> found;
+        double most = -std::numeric_limits<double>::max();
+        for (std::size_t i = 0; i < piece_.cuts.size(); ++i) {
+            const Bore *cut = bore_of(piece_.cuts[i]);
+            if (!cut || std::hypot(cut->x - bore.axis.x, cut->y - bore.axis.y) > same_place) continue;
+            const double shared = std::min(high, cut->z_to) - std::max(low, cut->z_from);
+            if (shared > most) most = shared, found = i;
+        }
+        return found;
+    }
+
+    /// A face whose whole border is the rim of a bore that ends there.
+    std::optional<std::size_t> bottom_of(const BoundaryFace &face) const {
+        if (face.loops.size() != 1 || face.loops.front().size() != 1) return {};
+        const BoundaryEdge &edge = border_.edges[static_cast<std::size_t>(face.loops.front().front().edge)];
+        if (!edge.bore) return {};
+        return bored_at(border_.bores[*edge.bore]);
+    }
+
+    MadeBy of_round(const RoundSurface &round) const {
+        for (std::size_t i = 0; i < piece_.cuts.size(); ++i) {
+            const auto is = [&](const RoundSurface &surface) {
+                return surface.hollow == round.hollow &&
+                       std::abs(surface.radius - round.radius) < same_place &&
+                       off_axis(round.at, surface.at, surface.along) < same_place &&
+                       length(cross(round.along, surface.along)) < same_direction;
+            };
+            const auto part = match(
+                piece_.cuts[i],
+                [&](const RoundCut &cut) {
+                    return is(surface_of(cut)) ? std::optional(FacePart::wane) : std::nullopt;
+                },
+                [&](const ScopeCut &cut) {
+                    return is(surface_of(cut)) ? std::optional(FacePart::scope) : std::nullopt;
+                },
+                giving<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(
+                    std::optional<FacePart>()));
+            if (part) return {i, *part};
+        }
+        return {{}, FacePart::wane};
+    }
+
+    /// Where two cuts have the same plane there, the last: its tool went over it.
+    MadeBy of_plane(const Looked &face) const {
+        for (std::size_t i = piece_.cuts.size(); i-- > 0;)
+            if (const auto part = part_made_by(piece_.cuts[i], face, piece_.blank)) return {i, *part};
+        return {{}, part_of_blank(face.plane.normal)};
+    }
+
+    const Piece &piece_;
+    const Boundary &border_;
+};
+
+} // namespace
+
+std::vector<MadeBy> made_by(const Piece &piece, const Boundary &border) {
+    const Naming naming(piece, border);
+    std::vector<MadeBy> all;
+    for (const BoundaryFace &face : border.faces)
+        all.push_back(naming.name(face));
+    return all;
+}
+
+} // namespace roundlay
