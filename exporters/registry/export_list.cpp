@@ -5,6 +5,8 @@
 #include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
 #include "exporters/registry/exporters.h"
+#include "exporters/registry/list_sheets.h"
+#include "exporters/registry/paper.h"
 
 #include <iterator>
 
@@ -12,64 +14,83 @@ namespace roundlay {
 
 namespace {
 
-/// With the state that the job shows, where its document has several.
-std::string csv(Table table, const ExportJob &job) {
-    return to_csv(with_state(std::move(table), job.shell));
-}
+/// Puts each list into the folder as CSV, and keeps it as a sheet.
+class Lists {
+  public:
+    Lists(const ExportJob &job, OutputFolder &folder) : job_(job), folder_(folder), voice_(voice_of(job)) {}
 
-std::optional<ExportFailure> add_cut_lists(const ExportJob &job, const CutList &list, OutputFolder &folder,
-                                           Progress &progress) {
+    /// `name`: of the file; `sheet`: what the sheet is called, in the person's language.
+    std::optional<ExportFailure> add(const std::string &name, const Said &sheet, Table list,
+                                     const char *what) {
+        const Table whole = with_state(std::move(list), job_.shell); // where its document has several
+        sheets_.push_back(summed_sheet(whole, voice_.words(sheet), voice_.say("total")));
+        return add_file(folder_, name, to_csv(whole), what);
+    }
+
+    std::optional<ExportFailure> add_workbook() {
+        return add_file(folder_, "lists.xlsx", xlsx_of(sheets_, called(job_.shell), sheets::book_time()),
+                        "all lists, a sheet each, with filters and sums as formulas");
+    }
+
+  private:
+    const ExportJob &job_;
+    OutputFolder &folder_;
+    Voice voice_;
+    std::vector<SheetTable> sheets_;
+};
+
+std::optional<ExportFailure> add_cut_lists(const CutList &list, Lists &lists, Progress &progress) {
     const struct {
         const char *name;
+        Said sheet;
         Table (*table)(const CutList &);
         const char *what;
     } files[] = {
-        {"cut-list.csv", model_table,
+        {"cut-list.csv", said("cut list"), model_table,
          "cut list, one row for each distinct piece; weights are estimates, see totals.csv"},
-        {"pieces.csv", piece_table, "cut list, one row for each tag; weights are estimates, see totals.csv"},
-        {"pegs.csv", peg_table, "pegs by size"},
-        {"order-list.csv", order_table, "sticks to order, by section and length"},
-        {"totals.csv", total_table, "counts, volumes, weights and what they rest on"},
+        {"pieces.csv", said("pieces"), piece_table,
+         "cut list, one row for each tag; weights are estimates, see totals.csv"},
+        {"pegs.csv", said("pegs"), peg_table, "pegs by size"},
+        {"order-list.csv", said("sticks to order"), order_table, "sticks to order, by section and length"},
+        {"totals.csv", said("totals"), total_table, "counts, volumes, weights and what they rest on"},
     };
     int done = 0;
     for (const auto &file : files) {
         progress.at("cut lists", done++, static_cast<int>(std::size(files)));
-        if (auto failure = add_file(folder, file.name, csv(file.table(list), job), file.what)) return failure;
+        if (auto failure = lists.add(file.name, file.sheet, file.table(list), file.what)) return failure;
     }
     return {};
 }
 
-std::optional<ExportFailure> add_orders_of_work(const ExportJob &job, const CutList &list,
-                                                OutputFolder &folder) {
+std::optional<ExportFailure> add_orders_of_work(const ExportJob &job, const CutList &list, Lists &lists) {
     const auto steps = taking_down(job.layout, job.bodies);
     const Site site = site_of(*job.record, job.shell, job.layout, job.bodies);
     if (auto failure =
-            add_file(folder, "taking-down.csv", csv(down_table(list, job.layout, site, steps), job),
-                     "taking down: what is free to rise, one after the other; geometry alone"))
+            lists.add("taking-down.csv", said("taking down"), down_table(list, job.layout, site, steps),
+                      "taking down: what is free to rise, one after the other; geometry alone"))
         return failure;
-    if (auto failure = add_file(folder, "raising.csv", csv(raising_table(list, job.layout, site), job),
-                                "raising: one piece after the other, to be ticked off; geometry alone"))
+    if (auto failure = lists.add("raising.csv", said("raising"), raising_table(list, job.layout, site),
+                                 "raising: one piece after the other, to be ticked off; geometry alone"))
         return failure;
     return {};
 }
 
 /// Each only where the shell has such things.
-std::optional<ExportFailure> add_tables_of_parts(const ExportJob &job, OutputFolder &folder) {
+std::optional<ExportFailure> add_tables_of_parts(const ExportJob &job, Lists &lists) {
     const Language language = job.options.language;
     if (!job.shell.openings.empty())
         if (auto failure =
-                add_file(folder, "openings.csv", csv(opening_table(job.shell, job.layout, language), job),
-                         "openings: spaces over their frames, and the logs over and under them"))
+                lists.add("openings.csv", said("openings"), opening_table(job.shell, job.layout, language),
+                          "openings: spaces over their frames, and the logs over and under them"))
             return failure;
     if (!job.shell.bores.empty())
-        if (auto failure =
-                add_file(folder, "bores.csv", csv(bore_table(job.shell, job.layout, language), job),
-                         "rods, bolts, wiring and holes as found, log by log"))
+        if (auto failure = lists.add("bores.csv", said("bores"), bore_table(job.shell, job.layout, language),
+                                     "rods, bolts, wiring and holes as found, log by log"))
             return failure;
     if (!job.layout.timbers.empty())
         if (auto failure =
-                add_file(folder, "floors.csv", csv(floor_table(job.shell, job.layout, language), job),
-                         "joists, beams and trimmers, with a screen of their spans; no approval"))
+                lists.add("floors.csv", said("floors"), floor_table(job.shell, job.layout, language),
+                          "joists, beams and trimmers, with a screen of their spans; no approval"))
             return failure;
     return {};
 }
@@ -79,9 +100,11 @@ std::optional<ExportFailure> add_tables_of_parts(const ExportJob &job, OutputFol
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), job.options.language);
     tell_found(list, *job.record, job.layout);
-    if (auto failure = add_cut_lists(job, list, folder, progress)) return failure;
-    if (auto failure = add_orders_of_work(job, list, folder)) return failure;
-    return add_tables_of_parts(job, folder);
+    Lists lists(job, folder);
+    if (auto failure = add_cut_lists(list, lists, progress)) return failure;
+    if (auto failure = add_orders_of_work(job, list, lists)) return failure;
+    if (auto failure = add_tables_of_parts(job, lists)) return failure;
+    return lists.add_workbook();
 }
 
 } // namespace roundlay

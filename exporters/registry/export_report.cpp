@@ -1,31 +1,11 @@
+#include "exporters/registry/list_sheets.h"
 #include "exporters/registry/paper.h"
 #include "exporters/registry/record_tables.h"
 #include "exporters/report/report.h"
-#include "kernel/survey/survey_sheet.h"
 
 namespace roundlay {
 
 namespace {
-
-/// Columns of a list as those of a sheet: numbers where all that stands in them are numbers.
-SheetTable sheet_of(const Table &list, const std::string &name) {
-    SheetTable sheet;
-    sheet.name = name;
-    sheet.stays = 1;
-    for (const auto &row : list.rows) {
-        sheet.rows.emplace_back();
-        for (const Entry &entry : row)
-            sheet.rows.back().push_back(cell_text(entry));
-    }
-    for (std::size_t c = 0; c < list.columns.size(); ++c) {
-        bool numbers = false;
-        for (const auto &row : list.rows)
-            numbers = numbers || std::holds_alternative<Number>(row[c]);
-        sheet.columns.push_back(
-            {list.columns[c].key, sheet_width(list.columns[c].key, sheet.rows, c), numbers});
-    }
-    return sheet;
-}
 
 std::optional<ExportFailure> add_tables(const ExportJob &job, OutputFolder &folder) {
     std::vector<SheetTable> sheets;

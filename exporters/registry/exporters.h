@@ -32,7 +32,9 @@ inline std::span<const Exporter> exporters_in_order() {
     static const std::array table{
         Exporter{"picture", said("picture"), said("picture.png, the shell as it will stand"), export_picture},
         Exporter{"list", said("list"),
-                 said("cut list, list by tag, pegs, lengths to order and totals as CSV"), export_list},
+                 said("cut list, list by tag, pegs, lengths to order and totals as CSV, and all of them as "
+                      "lists.xlsx"),
+                 export_list},
         Exporter{"sheets", said("sheets"), said("cut-sheets.pdf, one cut sheet for each distinct piece"),
                  export_sheets},
         Exporter{

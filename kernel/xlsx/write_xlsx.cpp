@@ -60,7 +60,9 @@ class Workbook {
   public:
     explicit Workbook(const std::string &path)
         : book_(workbook_new(path.c_str())), heading_(workbook_add_format(book_)),
-          text_(workbook_add_format(book_)) {
+          text_(workbook_add_format(book_)), total_(workbook_add_format(book_)) {
+        format_set_bold(total_);
+        format_set_top(total_, LXW_BORDER_THIN);
         format_set_bold(heading_);
         format_set_bottom(heading_, LXW_BORDER_THIN);
         format_set_num_format(heading_, "@");
@@ -84,6 +86,11 @@ class Workbook {
                 add_cell(sheet, table.columns.at(c), row_at(r), column_at(c), table.rows[r][c]);
         for (const SheetChoice &choice : table.choices)
             add_choice(sheet, choice);
+        if (table.filter && !table.rows.empty())
+            must(worksheet_autofilter(sheet, 0, 0, row_at(table.rows.size() - 1),
+                                      column_at(table.columns.size() - 1)),
+                 "a filter");
+        add_sums(sheet, table);
         worksheet_freeze_panes(sheet, 1, column_at(table.stays));
         worksheet_repeat_rows(sheet, 0, 0);
         worksheet_set_landscape(sheet);
@@ -113,6 +120,48 @@ class Workbook {
              "a cell");
     }
 
+    /// One row left free under the table, so that sorting and filtering leave the sums alone.
+    void add_sums(lxw_worksheet *sheet, const SheetTable &table) {
+        const lxw_row_t row = row_at(table.rows.size() + 1);
+        bool any = false;
+        for (std::size_t c = 0; c < table.columns.size(); ++c) {
+            const SheetColumn &column = table.columns[c];
+            const auto sum = column.summed || column.times ? sum_of(table, c) : std::nullopt;
+            if (!sum) continue;
+            const std::string cells = cells_of(table, c);
+            const std::string formula =
+                column.times ? "=SUMPRODUCT(" + cells_of(table, *column.times) + "," + cells + ")"
+                             : "=SUBTOTAL(109," + cells + ")";
+            must(worksheet_write_formula_num(sheet, row, column_at(c), formula.c_str(), total_, *sum),
+                 "a sum");
+            any = true;
+        }
+        if (any && !table.total.empty() && !table.columns.front().summed)
+            must(worksheet_write_string(sheet, row, 0, table.total.c_str(), heading_), "a heading");
+    }
+
+    /// Nothing where a row has no number there.
+    static std::optional<double> sum_of(const SheetTable &table, std::size_t column) {
+        double sum = 0;
+        for (const std::vector<std::string> &row : table.rows) {
+            const auto cell = [&](std::size_t at) {
+                return at < row.size() ? number_in(row[at]) : std::nullopt;
+            };
+            const std::optional<std::size_t> times = table.columns[column].times;
+            const auto value = cell(column), by = times ? cell(*times) : std::optional(1.0);
+            if (!value || !by) return {};
+            sum += *value * *by;
+        }
+        return table.rows.empty() ? std::nullopt : std::optional(sum);
+    }
+
+    static std::string cells_of(const SheetTable &table, std::size_t column) {
+        char range[LXW_MAX_CELL_RANGE_LENGTH];
+        lxw_rowcol_to_range(range, row_at(0), column_at(column), row_at(table.rows.size() - 1),
+                            column_at(column));
+        return range;
+    }
+
     /// Left out where the words are more than a spreadsheet offers: any word may be typed anyway.
     static void add_choice(lxw_worksheet *sheet, const SheetChoice &choice) {
         WordList words(choice.words);
@@ -134,7 +183,7 @@ class Workbook {
     }
 
     lxw_workbook *book_; ///< frees itself and its formats when it is closed
-    lxw_format *heading_, *text_;
+    lxw_format *heading_, *text_, *total_;
 };
 
 } // namespace

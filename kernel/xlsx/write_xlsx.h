@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,6 +14,10 @@ struct SheetColumn {
     double width = 12;    ///< of so many digits
     bool numbers = false; ///< what reads as a decimal number is one; else all cells are text, so that no
                           ///< spreadsheet makes a date of 3.10 or a fraction of 3/4
+    /// Added up by a formula under the rows, of those that a filter leaves in sight; only where every row has
+    /// a number: a sum that leaves one out is too low.
+    bool summed = false;
+    std::optional<std::size_t> times = std::nullopt; ///< each times the number in that column, all rows
 };
 
 /// Words that are offered in some cells of one column. Any other word may be typed: a hand is warned, not
@@ -28,6 +33,8 @@ struct SheetTable {
     std::vector<std::vector<std::string>> rows; ///< no more cells than columns; an empty one stays empty
     std::size_t stays = 0; ///< columns at the left that stay in sight, as the header does
     std::size_t room = 0;  ///< rows under the last one that are to be filled in
+    bool filter = false;   ///< buttons in the header that choose among rows
+    std::string total;     ///< stands before the sums, in the first column
     std::vector<SheetChoice> choices;
 };
 

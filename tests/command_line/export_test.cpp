@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t list_files = 9; ///< of the small shell; beside them lies the manifest
+constexpr std::size_t list_files = 10; ///< of the small shell; beside them lies the manifest
 
 /// Everything below the folder that is no folder, by its path from there.
 std::set<std::string> files_in(const fs::path &folder) {
@@ -60,10 +60,10 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
         listed.insert(name);
     }
     CHECK(listed == files_in(home.out()));
-    for (const char *name :
-         {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv", "pegs.csv",
-          "order-list.csv", "totals.csv", "shell.glb", "cut-sheets.pdf", "drawings.pdf", "story-poles.pdf",
-          "templates.pdf", "templates.dxf", "templates/T1.dxf", "tags.pdf", "packing-list.pdf", "book.pdf"})
+    for (const char *name : {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv",
+                             "pegs.csv", "order-list.csv", "totals.csv", "lists.xlsx", "shell.glb",
+                             "cut-sheets.pdf", "drawings.pdf", "story-poles.pdf", "templates.pdf",
+                             "templates.dxf", "templates/T1.dxf", "tags.pdf", "packing-list.pdf", "book.pdf"})
         CHECK(listed.contains(name));
 }
 

@@ -116,7 +116,8 @@ TEST_CASE("a state that changes nothing exports what its base does but for its n
         INFO(name);
         const std::string own = text_of(home.folder / "own" / name),
                           other = text_of(home.folder / "other" / name);
-        if (name != "manifest.json") CHECK(of_other(own) == of_other(other));
+        if (name != "manifest.json" && name != "lists.xlsx")
+            CHECK(of_other(own) == of_other(other)); // packed
     }
     const Json manifest = Json::parse(text_of(home.folder / "other/manifest.json"));
     CHECK(manifest["state"] == "other");

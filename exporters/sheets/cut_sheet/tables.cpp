@@ -239,8 +239,10 @@ Table tag_table(const Layout &layout, const Model &model, const Words &words) {
 
 namespace {
 
-void add_weights(Table &table, const WeightNote &weight, const Words &words) {
+/// Nobody cuts an old log out of a blank or a round log again.
+void add_weights(Table &table, const Piece &piece, const WeightNote &weight, const Words &words) {
     table.rows.push_back({words.say("Weight, estimated"), words.weights(weight.low_kg, weight.high_kg)});
+    if (is_old_wood(piece)) return;
     if (weight.blank_high_kg > 0)
         table.rows.push_back(
             {words.say("Blank weighs, estimated"), words.weights(weight.blank_low_kg, weight.blank_high_kg)});
@@ -289,7 +291,7 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     if (is_boxed(piece, stock))
         add(words.say("Level box around it: length, width, height"), size(piece.blank));
     add(words.say("Finished volume"), words.volume(body.volume));
-    if (weight) add_weights(table, *weight, words);
+    if (weight) add_weights(table, piece, *weight, words);
     add(words.say("Balance point"), words.say("%1 from datum end", in_mm(body.centroid.x)));
     add_log(table, piece, model, words);
     return table;

@@ -187,7 +187,8 @@ constexpr Entry entries[] = {
     {"top of the log", "haut de la pièce"},
     {"under", "dessous"},
     {"up", "haut"},
-    {"up %1", "monte %1"}};
+    {"up %1", "monte %1"},
+};
 
 } // namespace
 

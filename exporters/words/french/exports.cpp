@@ -10,8 +10,9 @@ constexpr Entry entries[] = {
     {"book", "livre"},
     {"book.pdf, cover, index, legend and all sheets in one",
      "book.pdf, couverture, table, légende et toutes les fiches en un"},
-    {"cut list, list by tag, pegs, lengths to order and totals as CSV",
-     "liste de débit, liste par repère, chevilles, longueurs à commander et totaux en CSV"},
+    {"cut list, list by tag, pegs, lengths to order and totals as CSV, and all of them as lists.xlsx",
+     "liste de débit, liste par repère, chevilles, longueurs à commander et totaux en CSV, et toutes en "
+     "lists.xlsx"},
     {"cut-sheets.pdf, one cut sheet for each distinct piece",
      "cut-sheets.pdf, une fiche de taille par pièce différente"},
     {"drawings", "dessins"},

@@ -84,6 +84,7 @@ constexpr Entry entries[] = {
     {"caution", "mise en garde"},
     {"change", "changement"},
     {"clear spans", "portées libres"},
+    {"cut list", "liste de débit"},
     {"cuts that come", "coupes nouvelles"},
     {"cuts that go", "coupes supprimées"},
     {"diameter", "diamètre"},
@@ -161,6 +162,7 @@ constexpr Entry entries[] = {
     {"pulls up lb", "tire vers le haut lb"},
     {"qty", "qté"},
     {"raise", "levage"},
+    {"raising", "levage"},
     {"re-cut", "retaillée"},
     {"right end", "bout droit"},
     {"round", "rang"},
@@ -172,9 +174,13 @@ constexpr Entry entries[] = {
     {"shrinkage in drying to 12 %", "retrait en séchant à 12 %"},
     {"sill", "allège"},
     {"span/", "portée/"},
+    {"sticks to order", "pièces à commander"},
     {"tag", "repère"},
+    {"taking down", "démontage"},
     {"top, left", "haut, à gauche"},
     {"top, right", "haut, à droite"},
+    {"total", "total"},
+    {"totals", "totaux"},
     {"unchanged", "inchangée"},
     {"under face, left", "dessous, à gauche"},
     {"under face, right", "dessous, à droite"},
@@ -187,7 +193,8 @@ constexpr Entry entries[] = {
     {"what", "quoi"},
     {"width", "largeur"},
     {"window", "fenêtre"},
-    {"yes", "oui"}};
+    {"yes", "oui"},
+};
 
 } // namespace
 

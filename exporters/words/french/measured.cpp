@@ -135,7 +135,8 @@ constexpr Entry entries[] = {
     {"three of them make a plane", "il en faut trois pour un plan"},
     {"under its end at corner %1 the levels leave a gap of %2, the gaps as measured %3: the levels are taken",
      "sous son bout à l’angle %1 les niveaux laissent un joint de %2, les joints mesurés %3 : les niveaux "
-     "sont retenus"}};
+     "sont retenus"},
+};
 
 } // namespace
 

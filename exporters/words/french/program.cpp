@@ -33,7 +33,8 @@ constexpr Entry entries[] = {
     {"Weights: %1", "Poids : %1"},
     {"With them the check finds what it does not find without:",
      "Avec elles, la vérification trouve ce qu’elle ne trouve pas sans elles :"},
-    {"and %1 more like it: %2", "et %1 autres pareils : %2"}};
+    {"and %1 more like it: %2", "et %1 autres pareils : %2"},
+};
 
 } // namespace
 

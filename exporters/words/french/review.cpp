@@ -89,7 +89,8 @@ constexpr Entry entries[] = {
      "intérieure du mur %2"},
     {"water that reaches the tops of wall %1's tails runs in along the log, to wall %2's inside face",
      "l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du "
-     "mur %2"}};
+     "mur %2"},
+};
 
 } // namespace
 

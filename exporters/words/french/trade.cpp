@@ -174,7 +174,8 @@ constexpr Entry entries[] = {
     {"trimmer", "chevêtre"},
     {"west", "ouest"},
     {"wiring", "câblage"},
-    {"wiring %1", "câblage %1"}};
+    {"wiring %1", "câblage %1"},
+};
 
 } // namespace
 

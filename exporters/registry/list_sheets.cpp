@@ -1,0 +1,60 @@
+#include "exporters/registry/list_sheets.h"
+
+#include "exporters/registry/record_tables.h"
+#include "kernel/survey/survey_sheet.h"
+
+#include <algorithm>
+#include <string_view>
+
+namespace roundlay {
+
+namespace {
+
+/// By the end of its key: amounts that add up.
+bool adds_up(std::string_view key) {
+    for (const std::string_view unit :
+         {"_m3", "_ft3", "_low_kg", "_high_kg", "_low_lb", "_high_lb", "_feet_each"})
+        if (key.ends_with(unit)) return true;
+    return false;
+}
+
+} // namespace
+
+SheetTable sheet_of(const Table &list, const std::string &name) {
+    SheetTable sheet;
+    sheet.name = name;
+    sheet.stays = 1;
+    for (const auto &row : list.rows) {
+        sheet.rows.emplace_back();
+        for (const Entry &entry : row)
+            sheet.rows.back().push_back(cell_text(entry));
+    }
+    for (std::size_t c = 0; c < list.columns.size(); ++c) {
+        bool numbers = false;
+        for (const auto &row : list.rows)
+            numbers = numbers || std::holds_alternative<Number>(row[c]);
+        const std::string &key = list.columns[c].key;
+        sheet.columns.push_back({key, sheet_width(key, sheet.rows, c), numbers});
+    }
+    return sheet;
+}
+
+SheetTable summed_sheet(const Table &list, const std::string &name, const std::string &total) {
+    SheetTable sheet = sheet_of(list, name);
+    sheet.filter = true;
+    sheet.total = total;
+    const auto quantity = std::ranges::find(list.columns, "quantity", &Column::key);
+    for (std::size_t c = 0; c < list.columns.size(); ++c) {
+        SheetColumn &column = sheet.columns[c];
+        if (!column.numbers) continue;
+        if (quantity == list.columns.end())
+            column.summed = adds_up(column.name);
+        else if (list.columns[c].key == quantity->key)
+            column.summed = true;
+        else if (adds_up(column.name))
+            column.times = static_cast<std::size_t>(quantity - list.columns.begin());
+    }
+    return sheet;
+}
+
+} // namespace roundlay

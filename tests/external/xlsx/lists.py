@@ -1,0 +1,90 @@
+#!/usr/bin/python3
+"""lists.py ROUNDLAY FOLDER DOCUMENT...: lists.xlsx as another program (openpyxl) reads it.
+
+Every cell is what the CSV beside it has, numbers as numbers; each formula, worked out anew here from the cells that it
+names, gives the sum that is shown; headers stay in sight and have filters. Prints what is wrong; exits 1 then.
+"""
+
+import csv
+import pathlib
+import re
+import subprocess
+import sys
+
+import openpyxl
+from openpyxl.utils import range_boundaries
+
+ROUNDLAY, FOLDER, DOCUMENTS = sys.argv[1], pathlib.Path(sys.argv[2]), sys.argv[3:]
+FILES = ["cut-list", "pieces", "pegs", "order-list", "totals", "taking-down", "raising", "openings", "bores", "floors"]
+wrong = []
+
+
+def check(holds, what):
+    if not holds:
+        wrong.append(what)
+
+
+def numbers_in(sheet, cells):
+    left, top, right, bottom = range_boundaries(cells)
+    return [sheet.cell(row, column).value for row in range(top, bottom + 1) for column in range(left, right + 1)]
+
+
+def worked_out(sheet, formula):
+    if plain := re.fullmatch(r"=SUBTOTAL\(109,(.+)\)", formula):
+        return sum(numbers_in(sheet, plain[1]))
+    times = re.fullmatch(r"=SUMPRODUCT\((.+),(.+)\)", formula)
+    return sum(a * b for a, b in zip(numbers_in(sheet, times[1]), numbers_in(sheet, times[2])))
+
+
+def is_same(cell, text):
+    """A number may stand in the sheet without zeros behind its point."""
+    if isinstance(cell, (int, float)):
+        return text != "" and float(text) == cell
+    return (cell or "") == text.replace("\r\n", "\n")
+
+
+def check_rows(sheet, path, where):
+    rows = list(csv.reader(path.open(encoding="utf-8", newline="")))
+    for r, row in enumerate(rows, 1):
+        for c, text in enumerate(row, 1):
+            cell = sheet.cell(r, c).value
+            check(is_same(cell, text) or isinstance(cell, str) and cell == text.replace(" ", "; "),
+                  f"{where}, row {r}, column {c}: {cell!r} where the CSV has {text!r}")
+    check(sheet.freeze_panes == "B2", f"{where}: its header does not stay in sight")
+    if len(rows) > 1:
+        check(sheet.auto_filter.ref is not None, f"{where}: no filter")
+
+
+def check_sums(sheet, shown, where):
+    formulas = 0
+    for row in sheet.iter_rows():
+        for cell in row:
+            if not isinstance(cell.value, str) or not cell.value.startswith("="):
+                continue
+            formulas += 1
+            sum_shown = shown[cell.coordinate].value
+            check(abs(worked_out(sheet, cell.value) - sum_shown) <= 1e-9 * abs(sum_shown),
+                  f"{where} {cell.coordinate}: {cell.value} is not {sum_shown}")
+    return formulas
+
+
+def check_document(document):
+    out = FOLDER / pathlib.Path(document).stem
+    made = subprocess.run([ROUNDLAY, "export", document, "--to", str(out), "--only", "list", "--force"],
+                          capture_output=True, text=True, check=False)
+    check(made.returncode == 0, f"{document}: {made.stderr}")
+    book, shown = (openpyxl.load_workbook(out / "lists.xlsx", data_only=values) for values in (False, True))
+    files = [name for name in FILES if (out / f"{name}.csv").exists()]
+    check(len(files) == len(book.sheetnames), f"{document}: sheets {book.sheetnames} for {files}")
+    formulas = 0
+    for name, sheet in zip(files, book):
+        check_rows(sheet, out / f"{name}.csv", f"{document}, {sheet.title}")
+        formulas += check_sums(sheet, shown[sheet.title], f"{document}, {sheet.title}")
+    check(formulas > 10, f"{document}: {formulas} sums")
+    return formulas
+
+
+FOLDER.mkdir(parents=True, exist_ok=True)
+sums = sum(check_document(document) for document in DOCUMENTS)
+print("\n".join(wrong[:20]) if wrong else f"{len(DOCUMENTS)} documents, {sums} sums")
+sys.exit(1 if wrong else 0)
