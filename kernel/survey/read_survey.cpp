@@ -184,19 +184,20 @@ SurveyRead read_table(const CsvTable &table, CsvReport &report, const Shell &she
 }
 
 /// The first that has a header; else the first that has anything.
-const ReadSheet &sheet_to_read(const std::vector<ReadSheet> &sheets) {
+std::size_t sheet_to_read(const std::vector<ReadSheet> &sheets) {
     const auto headed = std::ranges::find_if(sheets, [](const ReadSheet &sheet) { return has_tags(sheet); });
-    return headed == sheets.end() ? sheets.front() : *headed;
+    return headed == sheets.end() ? 0 : static_cast<std::size_t>(headed - sheets.begin());
 }
 
 void put_in_order(std::vector<CsvProblem> &problems) {
     std::ranges::stable_sort(problems, {}, &CsvProblem::line);
 }
 
-SurveyRead read_sheets(const std::vector<ReadSheet> &sheets, const Shell &shell, const Record &context) {
+SurveyRead read_sheets(std::vector<ReadSheet> sheets, const Shell &shell, const Record &context) {
     SurveyRead out;
     if (sheets.empty()) return out.problems.push_back({1, "no cell of it holds anything"}), out;
-    const ReadSheet &sheet = sheet_to_read(sheets);
+    ReadSheet &sheet = sheets[sheet_to_read(sheets)];
+    take_days(sheet);
     CsvReport report;
     const CsvTable table(sheet.rows, known_columns(), report);
     out = read_table(table, report, shell, context);
@@ -206,8 +207,9 @@ SurveyRead read_sheets(const std::vector<ReadSheet> &sheets, const Shell &shell,
             problem.message = in + problem.message;
     for (const SheetRemark &remark : sheet.remarks)
         out.problems.push_back({remark.row, in + remark.cell + ": " + remark.message});
-    for (const SheetRemark &number : doubtful_numbers(sheet, context))
-        out.notices.push_back({number.row, in + number.cell + ": " + number.message});
+    for (const auto &doubts : {sheet.doubts, doubtful_numbers(sheet, context)})
+        for (const SheetRemark &doubt : doubts)
+            out.notices.push_back({doubt.row, in + doubt.cell + ": " + doubt.message});
     for (const ReadSheet &other : sheets)
         if (&other != &sheet)
             out.problems.push_back({1, "sheet \"" + other.name + "\" is left out, for sheet \"" + sheet.name +
@@ -220,13 +222,13 @@ SurveyRead read_sheets(const std::vector<ReadSheet> &sheets, const Shell &shell,
 
 SurveyRead read_survey(std::string_view bytes, const Shell &shell, const Record &context) {
     if (looks_like_spreadsheet(bytes)) {
-        const auto sheets = read_xlsx(bytes);
+        auto sheets = read_xlsx(bytes);
         if (const auto *why = std::get_if<std::string>(&sheets)) {
             SurveyRead out;
             out.problems.push_back({1, *why});
             return out;
         }
-        return read_sheets(std::get<std::vector<ReadSheet>>(sheets), shell, context);
+        return read_sheets(std::get<std::vector<ReadSheet>>(std::move(sheets)), shell, context);
     }
     CsvReport report;
     return read_table(CsvTable(bytes, known_columns(), report), report, shell, context);

@@ -139,11 +139,19 @@ std::string whole_or_text(const std::string &cell) {
     return whole ? number.substr(0, point) : toml_text(cell);
 }
 
+/// A sign says no more than the column that the number stands in.
+std::string without_percent(const std::string &cell) {
+    return cell.ends_with('%') ? trimmed(cell.substr(0, cell.size() - 1)) : cell;
+}
+
 struct Statement {
     const std::string &cell, &unit;
 
     std::string operator()(const Count &) const { return whole_or_text(cell); }
-    std::string operator()(const Number &) const { return number_or_text(cell); }
+    std::string operator()(const Number &) const {
+        const std::string number = without_percent(cell);
+        return number.empty() ? toml_text(cell) : number_or_text(number);
+    }
     std::string operator()(const OneOf &) const { return toml_text(survey_english(cell)); }
     std::string operator()(const SomeOf &) const { return list_text(parted(cell), true); }
     std::string operator()(const Texts &) const { return list_text(parted(cell), false); }

@@ -30,20 +30,43 @@ std::optional<CellPlace> place_named(std::string_view name) {
     return CellPlace{row - 1, column - 1};
 }
 
+std::optional<double> number_of(const std::string &text) {
+    double value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc() || end != text.data() + text.size()) return {};
+    return value;
+}
+
 /// As it is written shortest: a spreadsheet stores 3.1 as 3.1000000000000001.
 std::string shortest(const std::string &number) {
-    double value = 0;
-    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value);
-    if (error != std::errc() || end != number.data() + number.size()) return number;
+    const auto value = number_of(number);
+    if (!value) return number;
     std::array<char, 400> room{};
     const auto written =
-        std::to_chars(room.data(), room.data() + room.size(), value, std::chars_format::fixed);
+        std::to_chars(room.data(), room.data() + room.size(), *value, std::chars_format::fixed);
     return {room.data(), written.ptr};
 }
 
 bool has_one_decimal(const std::string &number) {
     const std::size_t point = number.find('.');
     return point != std::string::npos && point + 2 == number.size();
+}
+
+bool is_decimal(const std::string &number) {
+    return number.find_first_not_of("-.0123456789") == std::string::npos;
+}
+
+/// Of a cell that holds its day as letters: "2026-05-03T00:00:00Z". Nothing where it holds another thing.
+std::optional<std::string> day_of(const std::string &text) {
+    constexpr std::string_view day = "0000-00-00", midnight = "T00:00";
+    const std::string_view letters(text);
+    if (letters.size() < day.size()) return {};
+    for (std::size_t i = 0; i < day.size(); ++i)
+        if (is_digit(letters[i]) != (day[i] == '0') || (day[i] == '-' && letters[i] != '-')) return {};
+    const std::string_view time = letters.substr(day.size());
+    const bool none = time.empty() || (time.starts_with(midnight) &&
+                                       time.find_first_of("123456789") == std::string_view::npos);
+    return std::string(none ? letters.substr(0, day.size()) : letters);
 }
 
 class SheetReader {
@@ -64,6 +87,10 @@ class SheetReader {
     void begin_cell(const XmlAttributes &attributes);
     void end_cell();
     void take_content(std::string text);
+    void take_number(const std::string &text);
+    void take_percent(const std::string &number, int decimals);
+    void take_day(std::string iso, bool whole);
+    void leave_time(const std::string &text);
     void put(std::string text);
     void end_row();
     void remark(std::string message) { out_.remarks.push_back({line(), name(), std::move(message)}); }
@@ -142,13 +169,52 @@ void SheetReader::take_content(std::string text) {
         return index < context_.texts.size() ? put(context_.texts[index]) : void();
     }
     if (type_ == "b") return put(text == "1" ? "true" : "false");
-    if (type_ == "d" || ((type_.empty() || type_ == "n") && !text.empty() && context_.dates.contains(style_)))
-        return remark("the spreadsheet has made a date or a time of what was typed (it holds " + text +
-                      "), and it is left out: format the cell as text and type it again");
+    if (type_ == "d") {
+        auto day = day_of(text);
+        return day ? take_day(*std::move(day), true) : leave_time(text);
+    }
     if (!type_.empty() && type_ != "n") return put(std::move(text));
+    if (!text.empty()) take_number(text);
+}
+
+void SheetReader::take_number(const std::string &text) {
+    const NumberLook look = style_ < context_.looks.size() ? context_.looks[style_] : NumberLook{};
     std::string number = shortest(text);
+    switch (look.as) {
+    case ShownAs::percent:
+        return is_decimal(number) ? take_percent(number, look.decimals) : put(number);
+    case ShownAs::date:
+        if (auto day = iso_date(number_of(text).value_or(0), context_.from_1904))
+            return take_day(*std::move(day), look.whole);
+        return leave_time(text);
+    case ShownAs::time:
+        return leave_time(text);
+    case ShownAs::number:
+        break;
+    }
     if (has_one_decimal(number)) out_.one_decimal.push_back({line(), at_.column, name(), number});
     put(std::move(number));
+}
+
+/// With all digits that it has, be they shown or not.
+void SheetReader::take_percent(const std::string &number, int decimals) {
+    const std::string percent = hundredfold(number);
+    const std::size_t point = std::min(percent.find('.'), percent.size());
+    if (percent.size() > point + 1 + static_cast<std::size_t>(decimals))
+        out_.doubts.push_back({line(), name(),
+                               "the spreadsheet shows fewer digits than it holds: " + percent +
+                                   " % is taken, look whether that was measured"});
+    put(percent + " %");
+}
+
+void SheetReader::take_day(std::string iso, bool whole) {
+    out_.dates.push_back({line(), at_.column, name(), iso, whole});
+    put(std::move(iso));
+}
+
+void SheetReader::leave_time(const std::string &text) {
+    remark("the spreadsheet has made a date or a time of what was typed (it holds " + text +
+           "), and it is left out: format the cell as text and type it again");
 }
 
 void SheetReader::put(std::string text) {

@@ -16,13 +16,20 @@ struct Tab {
     std::string name, id;
 };
 
-std::vector<Tab> tabs_of(const std::string &workbook) {
+struct Workbook {
     std::vector<Tab> tabs;
+    bool from_1904 = false;
+};
+
+Workbook workbook_of(const std::string &xml) {
+    Workbook book;
     const auto open = [&](std::string_view name, const XmlAttributes &attributes) {
-        if (name == "sheet") tabs.push_back({attributes["name"], attributes["id"]});
+        if (name == "sheet") book.tabs.push_back({attributes["name"], attributes["id"]});
+        if (name == "workbookPr")
+            book.from_1904 = attributes["date1904"] == "1" || attributes["date1904"] == "true";
     };
-    read_xml(workbook, {open, [](std::string_view) {}});
-    return tabs;
+    read_xml(xml, {open, [](std::string_view) {}});
+    return book;
 }
 
 std::string part_of_kind(const std::vector<PartReference> &references, const std::string &kind) {
@@ -54,20 +61,20 @@ bool looks_like_spreadsheet(std::string_view bytes) {
 std::variant<std::vector<ReadSheet>, std::string> read_xlsx(std::string_view bytes) {
     PackedParts parts(bytes);
     const std::string workbook = part_of_kind(references_of(parts, ""), "officeDocument");
-    const auto tabs = tabs_of(content(parts, workbook));
-    if (tabs.empty()) return no_workbook(bytes, parts);
+    const Workbook book = workbook_of(content(parts, workbook));
+    if (book.tabs.empty()) return no_workbook(bytes, parts);
     const std::vector<PartReference> references = references_of(parts, workbook);
     const auto texts = shared_texts(content(parts, part_of_kind(references, "sharedStrings")));
-    const auto dates = date_styles(content(parts, part_of_kind(references, "styles")));
+    const auto looks = looks_of(content(parts, part_of_kind(references, "styles")));
     std::vector<ReadSheet> sheets;
-    for (const Tab &tab : tabs) {
+    for (const Tab &tab : book.tabs) {
         const auto reference = std::ranges::find(references, tab.id, &PartReference::id);
         if (reference == references.end() || reference->kind != "worksheet") continue; // a chart
         ReadSheet sheet;
         sheet.name = tab.name;
         const auto xml = parts.part(reference->part);
         if (!xml) return no_workbook(bytes, parts);
-        if (!read_sheet(*xml, {texts, dates}, sheet))
+        if (!read_sheet(*xml, {texts, looks, book.from_1904}, sheet))
             return std::string("its sheet \"") + tab.name +
                    "\" is damaged, or holds more than 4 million cells";
         if (!sheet.rows.rows.empty() || !sheet.remarks.empty()) sheets.push_back(std::move(sheet));

@@ -1,8 +1,9 @@
 // The cells of an XLSX file as text, and what stands in their way.
 //
-// Numbers come as the shortest decimal that means them; rich text without its looks. Formulas are not worked
-// out, and what a spreadsheet has turned into a date is not turned back: both are told, with their cell, and
-// the cell is empty here.
+// Numbers come as the shortest decimal that means them, percentages with their sign ("31 %", which a
+// spreadsheet keeps as 0.31), dates by ISO 8601; rich text without its looks. Formulas are not worked out,
+// and a time of day is not turned back into what was typed: both are told, with their cell, and the cell is
+// empty here.
 #pragma once
 
 #include "kernel/csv/csv_rows.h"
@@ -26,10 +27,20 @@ struct SheetNumber {
     std::string cell, written;
 };
 
+/// A cell that holds a day. Nobody knows whether a day was meant: 3/4 and 3-10 become days too.
+struct SheetDate {
+    int row = 0;            ///< from 1
+    std::size_t column = 0; ///< from 0
+    std::string cell, iso;
+    bool whole = true; ///< the spreadsheet shows day, month and year
+};
+
 struct ReadSheet {
     std::string name;
     CsvRows rows; ///< `line` is the sheet's row; rows without anything in them are left out
     std::vector<SheetRemark> remarks; ///< cells whose content is not taken, and merged ones
+    std::vector<SheetRemark> doubts;  ///< cells whose content is taken, and should be looked at
+    std::vector<SheetDate> dates;     ///< in `rows` as well
     /// Cells typed as a number with one digit behind the point: 3.1, of which nobody knows whether it was
     /// 3.10.
     std::vector<SheetNumber> one_decimal;

@@ -2,9 +2,6 @@
 
 #include "kernel/xlsx/xml_reader.h"
 
-#include <algorithm>
-#include <charconv>
-
 namespace roundlay {
 
 namespace {
@@ -25,32 +22,6 @@ std::string resolved(const std::string &folder, const std::string &target) {
         path = folder_of(path);
     }
     return path + rest;
-}
-
-std::size_t number_or(const std::string &text, std::size_t otherwise) {
-    std::size_t value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    return error == std::errc() && end == text.data() + text.size() ? value : otherwise;
-}
-
-/// Built-in formats of dates and times (ECMA-376, 18.8.30).
-bool is_built_in_date(std::size_t format) {
-    return (format >= 14 && format <= 22) || (format >= 45 && format <= 47);
-}
-
-/// A format of one's own with a day, month, year, hour or second in it, outside of quotes and brackets.
-bool shows_a_date(const std::string &code) {
-    bool quoted = false, bracketed = false;
-    for (std::size_t i = 0; i < code.size(); ++i) {
-        const char c = code[i];
-        if (c == '"') quoted = !quoted;
-        if (c == '\\' || c == '_' || c == '*') ++i;
-        if (c == '[') bracketed = true;
-        if (c == ']') bracketed = false;
-        if (!quoted && !bracketed && std::string_view("dDmMyYhHsS").find(c) != std::string_view::npos)
-            return true;
-    }
-    return false;
 }
 
 } // namespace
@@ -87,26 +58,6 @@ std::vector<std::string> shared_texts(const std::string &xml) {
     };
     read_xml(xml, {open, close, text});
     return all;
-}
-
-std::set<std::size_t> date_styles(const std::string &xml) {
-    std::set<std::size_t> own, styles;
-    std::size_t style = 0;
-    bool in_styles = false;
-    const auto open = [&](std::string_view name, const XmlAttributes &attributes) {
-        if (name == "numFmt" && shows_a_date(attributes["formatCode"]))
-            own.insert(number_or(attributes["numFmtId"], 0));
-        if (name == "cellXfs") in_styles = true;
-        if (name != "xf" || !in_styles) return;
-        const std::size_t format = number_or(attributes["numFmtId"], 0);
-        if (is_built_in_date(format) || own.contains(format)) styles.insert(style);
-        ++style;
-    };
-    const auto close = [&](std::string_view name) {
-        if (name == "cellXfs") in_styles = false;
-    };
-    read_xml(xml, {open, close});
-    return styles;
 }
 
 } // namespace roundlay

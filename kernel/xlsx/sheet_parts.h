@@ -1,11 +1,10 @@
 // What the parts of an XLSX file say, one part at a time (ECMA-376, part 1: SpreadsheetML).
 #pragma once
 
+#include "kernel/xlsx/number_looks.h"
 #include "kernel/xlsx/packed_parts.h"
 #include "kernel/xlsx/read_xlsx.h"
 
-#include <map>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -20,12 +19,10 @@ std::vector<PartReference> references_of(PackedParts &parts, const std::string &
 /// Texts that cells refer to by their number.
 std::vector<std::string> shared_texts(const std::string &xml);
 
-/// The styles, by number, in which a number is shown as a date or a time.
-std::set<std::size_t> date_styles(const std::string &xml);
-
 struct SheetContext {
     const std::vector<std::string> &texts;
-    const std::set<std::size_t> &dates;
+    const std::vector<NumberLook> &looks; ///< by the number of a style; further ones are plain numbers
+    bool from_1904 = false;               ///< dates are counted from 1904, else from 1900
 };
 
 /// Its rows and remarks. False where it is no sheet, or larger than anybody fills in.

@@ -6,6 +6,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/survey/recorded.h"
+#include "tests/xlsx/typed_sheet.h"
 
 #include <rapidcheck.h>
 
@@ -149,4 +150,76 @@ TEST_CASE("A file that is no spreadsheet is one problem, and nothing is taken") 
     REQUIRE(read.problems.size() == 1);
     CHECK_THAT(read.problems[0].message, ContainsSubstring("save it as XLSX again, or as CSV"));
     CHECK(read.record.logs.empty());
+}
+
+TEST_CASE(
+    "A moisture that a spreadsheet keeps as a percentage is that percentage, also in CSV and in French") {
+    using Cells = std::vector<TypedCell>;
+    const std::string kept =
+        typed_sheet({Cells{"row", "tag", "percent", "depth", "season"},
+                     Cells{"moisture", "A 1.1", TypedNumber{0.31, "0%"}, "1 in", "summer"},
+                     Cells{"moisture", "A 1.1", TypedNumber{0.185, "0.0%"}, "1 in", "summer"},
+                     Cells{"moisture", "A 1.1", TypedNumber{22, ""}, "1 in", "summer"},
+                     Cells{"moisture", "A 1.1", TypedNumber{0.185, "0%"}, "1 in", "summer"},
+                     Cells{"moisture", "A 1.1", TypedNumber{0.19, ""}, "1 in", "summer"}});
+    const SurveyRead read = rows(kept);
+    CHECK(read.problems.empty());
+    std::vector<double> percents;
+    for (const MoistureReading &reading : read.record.logs.at(0).moistures)
+        percents.push_back(reading.percent);
+    CHECK(percents == std::vector<double>{31, 18.5, 22, 18.5, 0.19});
+    REQUIRE(read.notices.size() == 2); // shows 19 %; a share of one that no format says to be one
+    CHECK(read.notices[0].line == 5);
+    CHECK_THAT(read.notices[0].message, ContainsSubstring("sheet \"sheet\", C5: the spreadsheet shows fewer "
+                                                          "digits than it holds: 18.5 % is taken"));
+    CHECK(read.notices[1].line == 6);
+    CHECK_THAT(read.notices[1].message, ContainsSubstring("was it a share of one, and 19 % meant?"));
+
+    const SurveyRead text = rows("ligne;rep\u00e8re;pour_cent;profondeur;saison\n"
+                                 "humidit\u00e9;A 1.1;31,5 %;1 in;\u00e9t\u00e9\n"
+                                 "humidit\u00e9;A 1.1;%;1 in;\u00e9t\u00e9\n");
+    REQUIRE(text.record.logs.at(0).moistures.size() == 1);
+    CHECK(text.record.logs[0].moistures[0].percent == 31.5);
+    CHECK(text.problems.size() == 1);
+}
+
+TEST_CASE("A percentage is no length: it is told with sheet, line and cell, and left out") {
+    using Cells = std::vector<TypedCell>;
+    const SurveyRead read = rows(typed_sheet(
+        {Cells{"row", "tag", "corner", "height"}, Cells{"end", "A 1.1", "AB", TypedNumber{0.31, "0%"}}}));
+    REQUIRE(read.problems.size() == 1);
+    CHECK(read.problems[0].line == 2);
+    CHECK_THAT(read.problems[0].message, ContainsSubstring("height \"31 %\""));
+}
+
+TEST_CASE(
+    "A date of a spreadsheet comes in as the date where dates stand, and is told where it may be a slip") {
+    using Cells = std::vector<TypedCell>;
+    const TypedNumber day{46145, "dd/mm/yyyy"}, without_year{46145, "d-mmm"};
+    const SurveyRead read = rows(typed_sheet(
+        {Cells{"row", "tag", "on", "note", "corner", "height", "marks"}, Cells{"log", "A 1.1", day, day},
+         Cells{"end", "A 1.1", "", "", "AB", day}, Cells{"test", "A 1.1", without_year, ""},
+         Cells{"log", "A 2.1", "", "", "", "", without_year}}));
+    REQUIRE(read.record.logs.size() == 2);
+    const FoundLog &log = read.record.logs[0];
+    CHECK(log.on == "2026-05-03");
+    CHECK(log.note == "2026-05-03");
+    REQUIRE(log.tests.size() == 1);
+    CHECK(log.tests[0].on == "2026-05-03");
+    for (const FoundEnd &end : log.ends)
+        CHECK_FALSE(end.height.is_taken());
+    CHECK(read.record.logs[1].marks.empty());
+    std::vector<std::string> problems, notices;
+    for (const CsvProblem &problem : read.problems)
+        problems.push_back(problem.message);
+    for (const CsvProblem &notice : read.notices)
+        notices.push_back(notice.message);
+    REQUIRE(problems.size() == 2);
+    CHECK_THAT(problems[0], ContainsSubstring("sheet \"sheet\", F3: ") && ContainsSubstring("2026-05-03") &&
+                                ContainsSubstring("left out"));
+    CHECK_THAT(problems[1], ContainsSubstring("sheet \"sheet\", G5: "));
+    REQUIRE(notices.size() == 2);
+    CHECK_THAT(notices[0],
+               ContainsSubstring("D2: the spreadsheet holds a date here, and 2026-05-03 is taken"));
+    CHECK_THAT(notices[1], ContainsSubstring("C4: the spreadsheet shows only a part of this date"));
 }

@@ -110,6 +110,12 @@ def fill_in(sheet, names):
     last = sheet.max_row + 1
     for column, value in (("row", "moisture"), ("tag", sheet.cell(first_log(sheet), at["tag"]).value), ("percent", 18.5)):
         put(last, column, value)
+    tag = sheet.cell(first_log(sheet), at["tag"]).value
+    for row, (percent, style) in enumerate(((0.31, "0%"), (0.185, "0.0%")), last + 1):
+        put(row, "row", "moisture")
+        put(row, "tag", tag)
+        put(row, "percent", percent, style)
+        put(row, "on", datetime.date(2026, 10, 3), "d mmmm yyyy")
     return end_rows, places
 
 
@@ -122,7 +128,9 @@ def taken(end_rows, names):
     check(heights[:6] == ["7", "0.8.2", None, None, "3.1", "9"], f"heights came back as {heights[:6]}")
     notes = [row.get("note") for row in rows if row["row"] == "end"]
     check(notes[6] == "rot < 2 in & \"soft\", é", f"a note came back as {notes[6]}")
-    check([row.get("percent") for row in rows if row["row"] == "moisture"] == ["18.5"], "a moisture is lost")
+    check([row.get("percent") for row in rows if row["row"] == "moisture"] == ["18.5", "31", "18.5"], "a moisture is lost")
+    dates = [row.get("on") for row in rows if row["row"] == "moisture"]
+    check(dates == [None, "2026-10-03", "2026-10-03"], f"dates came back as {dates}")
 
 
 def told(told_text, end_rows, places):
@@ -149,6 +157,10 @@ def main():
     end_rows, places = fill_in(sheet, names)
     book.create_sheet("remarks")["A1"] = "seen from the ladder"
     book.save(FOLDER / "filled.xlsx")
+    book.epoch = openpyxl.utils.datetime.CALENDAR_MAC_1904
+    book.save(FOLDER / "from-1904.xlsx")
+    took = roundlay("survey", "hut.roundlay", "--rows", "from-1904.xlsx", "--to", "found.roundlay", "--force")
+    taken(end_rows, names)
     took = roundlay("survey", "hut.roundlay", "--rows", "filled.xlsx", "--to", "found.roundlay", "--force")
     check(took.returncode == 1, f"exit code {took.returncode}")
     told(took.stderr, end_rows, places)
