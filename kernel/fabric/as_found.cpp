@@ -48,7 +48,9 @@ class Telling {
             add_later_cut(cut);
         add_shape();
         add_notes();
-        if (places_ && !log_.zero.empty()) add(said("places from %1", log_.zero));
+        if (places_)
+            add(log_.zero.empty() ? said("places from a corner that nobody recorded")
+                                  : said("places from %1", log_.zero));
     }
 
   private:

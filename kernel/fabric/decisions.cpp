@@ -77,6 +77,7 @@ class Checking {
                              log.tag, place.wall, *place.round));
         check_alone(decided, pieces);
         if (decided.what == Decision::mend) check_mended(decided, pieces);
+        if (decided.what == Decision::keep || decided.what == Decision::turn) check_unmended(decided, pieces);
         if (decided.what != Decision::use_elsewhere) return check_stays(decided, pieces);
         if (pieces.size() > 1)
             return tell(decided,
@@ -107,6 +108,25 @@ class Checking {
         tell(decided, said("log %1 is to be mended, and %2 is shown whole: state the [[mend]] of it in this "
                            "state",
                            of(decided).tag, layout_.pieces[pieces.front()].tag));
+    }
+
+    /// What stays as it is has no new wood.
+    void check_unmended(const DecidedLog &decided, const std::vector<Index<Piece>> &pieces) {
+        for (const Index<Piece> index : pieces) {
+            const Piece &piece = layout_.pieces[index];
+            if (piece.mended.empty()) continue;
+            const std::string mend = "mend[" + std::to_string(piece.mended.front()) + "]";
+            return tell(
+                decided,
+                decided.what == Decision::keep
+                    ? said("log %1 is to be kept as it is, and %2 puts new wood into it, in %3: decide "
+                           "to mend it, or take the mend out of this state",
+                           of(decided).tag, mend, piece.tag)
+                    : said("log %1 is to be turned end for end, and %2 puts new wood into it, in %3: "
+                           "one decision holds, so decide to mend it and say in its note that it is "
+                           "turned, or take the mend out of this state",
+                           of(decided).tag, mend, piece.tag));
+        }
     }
 
     /// It was decided so, and does the shell show it?

@@ -87,7 +87,8 @@ struct DecisionProblem {
 
 /// Against the shell as it shall stand: places that it does not have, two logs that come to one place, logs
 /// that are too short or too thin for the place that they go to; logs that are to go or to be turned, and are
-/// shown as they were found. Only last decisions count.
+/// shown as they were found; logs that are to be kept or turned and are shown mended. Only last decisions
+/// count.
 std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout);
 
 } // namespace roundlay

@@ -139,23 +139,30 @@ void tell_not_taken(Rebuild &at) {
     for (const FoundLog &log : record.logs)
         winds += log.wind.is_taken() ? 1 : 0;
     tell_some(at, leans,
-              said("%1 leans of corners are recorded and not in the model: its walls stand upright", leans));
+              said("%1 {lean of a corner is|leans of corners are} recorded and not in the model: its walls "
+                   "stand upright",
+                   leans));
+    tell_some(at, levels,
+              said("%1 {level of a corner is|levels of corners are} recorded and not in the model: it lies "
+                   "by the levels of its logs",
+                   levels));
     tell_some(
-        at, levels,
-        said("%1 levels of corners are recorded and not in the model: it lies by the levels of its logs",
-             levels));
-    tell_some(at, winds,
-              said("%1 winds of logs are recorded and not in the model: its logs are not twisted", winds));
+        at, winds,
+        said(
+            "%1 {wind of a log is|winds of logs are} recorded and not in the model: its logs are not twisted",
+            winds));
     if (!is_scoped(at.made.shell)) return;
     const std::size_t of_logs = count(record, &FoundEnd::level);
     tell_some(at, of_logs,
-              said("%1 levels of round logs are recorded and not in the model: they lie by their diameters",
+              said("%1 {level of a round log is|levels of round logs are} recorded and not in the model: "
+                   "they lie by their diameters",
                    of_logs));
     const std::size_t gaps = count(record, &FoundEnd::gap);
-    tell_some(at, gaps,
-              said("%1 gaps under notches of round logs are recorded and not in the model: they are scribed "
-                   "to one another",
-                   gaps));
+    tell_some(
+        at, gaps,
+        said("%1 {gap under a notch of a round log is|gaps under notches of round logs are} recorded and "
+             "not in the model: they are scribed to one another",
+             gaps));
 }
 
 } // namespace

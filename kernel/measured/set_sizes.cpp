@@ -203,8 +203,38 @@ void state_widths(Rebuild &at, Index<WallPlace> wall, int round, const Line &wid
     own.sizes.butt_width = std::min(two.butt, most), own.sizes.tip_width = std::min(two.tip, most);
 }
 
+/// A slip of the tape, or a log that lies in another place than the record says: taken as it was measured,
+/// and told by its tag. Beside it the plan's height there, before anything measured is put over it.
+void tell_far_off(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+    constexpr double least = 0.6, most = 1.6; // of what the plan has: our choice, no source
+    const Course &course = at.course(wall, round);
+    const auto is_far = [&](double x, double measured) {
+        const double plan = course.high(x) - course.low(x);
+        return measured < least * plan || measured > most * plan;
+    };
+    const auto tell = [&](Said what) {
+        at.made.findings.push_back(
+            {Weight::warning, "height-far-off", round_place(at.plan.walls[wall].name, round), std::move(what),
+             said("measure it again, and look whether the log lies in this round"), ""});
+    };
+    for (const FoundLog *log : numbers.logs)
+        for (const FoundEnd &end : log->ends) {
+            const auto side = end_at(at.record, at.plan, wall, end.corner);
+            const double x = side ? at.shoulder(wall, round, *side) : 0;
+            if (const auto height = taken(end.height); side && height && is_far(x, *height))
+                tell(said("log %1: its height at %2 was measured %3, and the plan has %4 there", log->tag,
+                          end.corner, in_mm(*height), in_mm(course.high(x) - course.low(x))));
+        }
+    for (const StationNumbers &station : numbers.stations)
+        if (station.height && is_far(station.x, *station.height))
+            tell(said("log %1: between its ends it was measured %2 high, and the plan has %3 there",
+                      station.tag, in_mm(*station.height),
+                      in_mm(course.high(station.x) - course.low(station.x))));
+}
+
 void set_section(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
     propose_section(at, wall, round, numbers);
+    tell_far_off(at, wall, round, numbers);
     at.made.taken += taken_of(numbers, &EndNumbers::height) + taken_of(numbers, &EndNumbers::width);
     const auto width = line_of(at, wall, round, &EndNumbers::width);
     if (const auto height = line_of(at, wall, round, &EndNumbers::height)) {

@@ -3,10 +3,22 @@
 #include "kernel/record/check_names.h"
 #include "kernel/record/check_numbers.h"
 #include "kernel/record/numbers.h"
+#include "kernel/record/places.h"
+
+#include <array>
+#include <charconv>
 
 namespace roundlay {
 
 namespace {
+
+std::string shortest(double number) {
+    constexpr int digits = 6;
+    std::array<char, 32> room{};
+    const auto written =
+        std::to_chars(room.data(), room.data() + room.size(), number, std::chars_format::general, digits);
+    return {room.data(), written.ptr};
+}
 
 /// Numbers of one log that exclude one another.
 class OneLog {
@@ -27,16 +39,35 @@ class OneLog {
         past_end(log_.moistures, "moisture", &MoistureReading::at, "at");
         past_end(log_.pegs, "peg", &FoundPeg::at, "at");
         past_end(log_.later_cuts, "later_cut", &LaterCut::at, "at");
+        check_zero();
         for (std::size_t i = 0; i < log_.moistures.size(); ++i)
-            if (!log_.moistures[i].season || !log_.moistures[i].depth.is_taken())
-                tell(
-                    "moisture[" + std::to_string(i) + "]",
-                    said("a moisture says little without its season and the depth of its probe: state both"));
+            check_moisture(log_.moistures[i], "moisture[" + std::to_string(i) + "]");
     }
 
   private:
     void tell(const std::string &at, Said what, bool refused = false) {
         problems_.push_back({refused, path_ + "." + at, std::move(what)});
+    }
+
+    /// Without it nobody knows which end a place is near: it is kept as it was noted, and drawn nowhere.
+    void check_zero() {
+        if (auto parts = log_.zero.empty() ? parts_with_places(log_) : std::nullopt)
+            tell("zero", said("places along log %1 were noted (%2), and not from which corner: state it as "
+                              "its zero; until then they are drawn nowhere",
+                              log_.tag, *std::move(parts)));
+    }
+
+    void check_moisture(const MoistureReading &moisture, const std::string &at) {
+        constexpr double least = 1; // our choice: below it a share of one was typed where percent stand
+        if (!moisture.season || !moisture.depth.is_taken())
+            tell(at,
+                 said("a moisture says little without its season and the depth of its probe: state both"));
+        if (moisture.percent > 0 && moisture.percent < least)
+            tell(
+                at + ".percent",
+                said("a moisture of %1 in a hundred is less than wood in a house has: was it a share of one, "
+                     "and %2 meant?",
+                     shortest(moisture.percent), shortest(100 * moisture.percent)));
     }
 
     void check_zones() {
@@ -75,6 +106,13 @@ void check_opening(const RecordedOpening &opening, const std::string &path,
         if (first.value && second.value && *second.value <= *first.value)
             problems.push_back({false, path + "." + key, std::move(what)});
     };
+    const bool jamb_noted = opening.near_at_sill.is_taken() || opening.near_at_head.is_taken() ||
+                            opening.far_at_sill.is_taken() || opening.far_at_head.is_taken();
+    if (opening.zero.empty() && jamb_noted)
+        problems.push_back({false, path + ".zero",
+                            said("jambs of opening %1 were noted, and not from which corner: state it as its "
+                                 "zero; until then it is put nowhere by them",
+                                 opening.name)});
     const auto jambs = [&](const NotedLength &near, const NotedLength &far, const char *key) {
         less(
             near, far, key,

@@ -72,7 +72,7 @@ void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
 
 /// True where nothing had to be left out any more.
 bool SurveyReader::read_once(SurveyRead &out, const std::string &begin) {
-    const SurveyText rows(table_, rows_.house, rows_.logs, left_out_);
+    const SurveyText rows(table_, rows_.house, rows_.logs, context_, left_out_);
     const ReadResult read = read_document(begin + rows.text(), "");
     const std::size_t before = left_out_.size();
     for (const Problem &problem : read.problems) {

@@ -84,9 +84,10 @@ Merged merged(const Record &into, const Record &from, bool replace);
 /// Does the record say anything of a log but where it lies?
 bool is_measured(const FoundLog &log);
 
-/// Lengths that no log of the plan has where the record says that it lies: a slip of the tape, or a plan that
-/// is not this house yet. Tag, and one sentence; to be asked, not refused.
-std::vector<std::pair<std::string, Said>> doubtful_lengths(const Record &record, const Layout &layout);
+/// Lengths and heights that are far off what the log of the plan has where the record says that the log lies:
+/// a slip of the tape, another round, or a plan that is not this house yet. Tag, and one sentence with wall
+/// and round; to be asked, not refused.
+std::vector<std::pair<std::string, Said>> doubtful_sizes(const Record &record, const Layout &layout);
 
 /// What the record calls a corner of the plan: its own name where it has one for the corner of those walls.
 std::string corner_name(const Record &record, const Layout &layout, const std::string &at);

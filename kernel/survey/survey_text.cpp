@@ -3,11 +3,20 @@
 #include "kernel/document/toml_text.h"
 #include "kernel/survey/survey_cells.h"
 
+#include <algorithm>
+
 namespace roundlay {
 
+namespace {
+
+constexpr const char *zero = "zero"; ///< of a log, of an opening
+
+} // namespace
+
 SurveyText::SurveyText(const CsvTable &table, const std::vector<SurveyOfHouse> &house,
-                       const std::vector<SurveyLog> &logs, const std::set<SurveyCell> &left_out)
-    : table_(table), left_out_(left_out) {
+                       const std::vector<SurveyLog> &logs, const Record &context,
+                       const std::set<SurveyCell> &left_out)
+    : table_(table), context_(context), left_out_(left_out) {
     for (const SurveyOfHouse &each : house)
         of_house(each);
     for (const SurveyLog &each : logs)
@@ -42,6 +51,14 @@ void SurveyText::of_house(const SurveyOfHouse &each) {
         if (key && stands(cell) && !table_.cell(row, column.name).empty())
             put(cell, statement(*key, cell) + "\n");
     }
+    if (part->section->table->name != "record.opening" || says_zero(row)) return;
+    const auto before =
+        std::ranges::find(context_.openings, table_.cell(row, survey_tag), &RecordedOpening::name);
+    if (before != context_.openings.end()) keep_zero({row, ""}, before->zero);
+}
+
+bool SurveyText::says_zero(std::size_t row) const {
+    return stands({row, zero}) && !table_.cell(row, zero).empty();
 }
 
 void SurveyText::log(const SurveyLog &log) {
@@ -56,8 +73,14 @@ void SurveyText::log(const SurveyLog &log) {
         if (!log.own || !key || column.name == survey_tag || !stands(cell)) continue;
         if (!table_.cell(row, column.name).empty()) put(cell, statement(*key, cell) + "\n");
     }
+    const auto before = std::ranges::find(context_.logs, log.tag, &FoundLog::tag);
+    if (before != context_.logs.end() && !(log.own && says_zero(row))) keep_zero({row, ""}, before->zero);
     for (const SurveyPart &part : survey_parts().subspan(1))
         list(log, part);
+}
+
+void SurveyText::keep_zero(const SurveyCell &row, const std::string &of_context) {
+    if (!of_context.empty()) put(row, std::string(zero) + " = " + toml_text(of_context) + "\n");
 }
 
 void SurveyText::list(const SurveyLog &log, const SurveyPart &part) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kernel/csv/csv_table.h"
+#include "kernel/record/record.h"
 #include "kernel/survey/survey_parts.h"
 
 #include <map>
@@ -37,9 +38,11 @@ struct SurveyOfHouse {
 /// cell came to stand.
 class SurveyText {
   public:
-    /// Cells that are left out are not stated; neither is what hangs on them alone.
+    /// Cells that are left out are not stated; neither is what hangs on them alone. Of a log or an
+    /// opening whose zero no row says, the one that `context` has is stated: places are told from there.
     SurveyText(const CsvTable &table, const std::vector<SurveyOfHouse> &house,
-               const std::vector<SurveyLog> &logs, const std::set<SurveyCell> &left_out);
+               const std::vector<SurveyLog> &logs, const Record &context,
+               const std::set<SurveyCell> &left_out);
 
     const std::string &text() const { return text_; }
     /// Which cell stands at that byte of the text.
@@ -48,12 +51,15 @@ class SurveyText {
   private:
     void of_house(const SurveyOfHouse &each);
     void log(const SurveyLog &log);
+    void keep_zero(const SurveyCell &row, const std::string &of_context);
     void list(const SurveyLog &log, const SurveyPart &part);
+    bool says_zero(std::size_t row) const;
     bool stands(const SurveyCell &cell) const { return !left_out_.contains(cell); }
     void put(const SurveyCell &cell, const std::string &text);
     std::string statement(const format::Key &key, const SurveyCell &cell) const;
 
     const CsvTable &table_;
+    const Record &context_;
     const std::set<SurveyCell> &left_out_;
     std::string text_;
     std::map<std::size_t, SurveyCell> begins_; ///< by the byte where it begins

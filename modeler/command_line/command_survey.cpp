@@ -123,7 +123,7 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
     std::vector<CsvProblem> conflicts, doubts;
     for (const SurveyConflict &conflict : merged.conflicts)
         conflicts.push_back({line_of(read, conflict.tag), told(console, conflict, options.replace)});
-    for (const auto &[tag, doubt] : doubtful_lengths(read.record, lay_out(shell)))
+    for (const auto &[tag, doubt] : doubtful_sizes(read.record, lay_out(shell)))
         doubts.push_back({line_of(read, tag), voice_of(console).say("%1: %2", tag, doubt)});
     options.replace ? tell_warnings(console, options.rows, conflicts)
                     : tell_errors(console, options.rows, conflicts);

@@ -31,6 +31,7 @@ level = "-0.0.2"
 plane = "L1"
 
 [[found]]
+zero = "NE"
 tag = "A 1.1"
 wall = "A"
 round = 1
@@ -125,6 +126,8 @@ TEST_CASE("Bounds and contradictions of a record are told at their place") {
                Weight::error, "\"percent\" of moisture 1 of log \"A 1.2\" is out of bounds");
     check_told("from = \"0\"", "from = \"-3.10.1\"", Weight::error, // noted in feet, told in feet
                "\"-3.10.1\" is not from 0 to 328' 1\": look at the sheet again");
+    check_told("zero = \"NE\"", "butt = \"NE\"", Weight::warning,
+               "places along log \"A 1.1\" were noted (zones), and not from which corner");
     check_told("from = \"0\"", "from = \"1\"", Weight::warning, "\"1\" has no unit and its sheet none");
 }
 

@@ -108,3 +108,24 @@ TEST_CASE("A log that is to be mended and is shown whole is told; drawn, it is n
     CHECK(
         decision_problems(record, with({mend_of(MendKind::face, LogEnd::left, 1000, 2000)}).layout).empty());
 }
+
+TEST_CASE(
+    "A log that is to be kept, or turned, and has a mend is told with its tag, the mend and the piece") {
+    const Laid mended = with({mend_of(MendKind::face, LogEnd::left, 1000, 2000)});
+    for (const auto &[what, begins] :
+         {std::pair{Decision::keep,
+                    "log m is to be kept as it is, and mend[0] puts new wood into it, in A-02-1"},
+          std::pair{Decision::turn,
+                    "log m is to be turned end for end, and mend[0] puts new wood into it, in A-02-1"}}) {
+        Record record;
+        record.logs = {decided_log("m", what)};
+        const auto told = decision_problems(record, mended.layout);
+        REQUIRE(told.size() == 1);
+        CHECK(told[0].path == "found[0].decision[0]");
+        CHECK_THAT(test::english(told[0].what), Catch::Matchers::StartsWith(begins));
+        CHECK(decision_problems(record, with({}).layout).empty());
+        record.logs[0].decisions.push_back(
+            {Decision::mend, "R. Hale", "4 May", "", {}}); // the last one holds
+        CHECK(decision_problems(record, mended.layout).empty());
+    }
+}

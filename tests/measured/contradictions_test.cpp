@@ -151,3 +151,20 @@ TEST_CASE("A log's length is held against the whole log, also where a mend takes
     record.logs[0].length = noted(4600); // what is left of it is that long, about
     CHECK_THAT(told_of(), ContainsSubstring("its length over all was measured 4600 mm"));
 }
+
+TEST_CASE("A height that is far off what the plan has is told by the log's tag, its wall and its round") {
+    Record record;
+    record.logs = {log_of(2), log_of(3)};
+    CHECK(told(record).empty());
+    record.logs[1].ends[1].height = noted(110);
+    CHECK_THAT(told(record),
+               ContainsSubstring("height-far-off @ wall A, round 3: log A3: its height at AB was "
+                                 "measured 110 mm, and the plan has 210 mm there"));
+    record.logs[1].ends[1].height = noted(210);
+    FoundStation station;
+    station.at = noted(2000), station.height = noted(410);
+    record.logs[0].stations = {station};
+    CHECK_THAT(told(record),
+               ContainsSubstring("height-far-off @ wall A, round 2: log A2: between its ends it "
+                                 "was measured 410 mm high, and the plan has 210 mm there"));
+}

@@ -178,7 +178,8 @@ TEST_CASE("Numbers that nothing in the model is made of are told by their kind")
     record.logs[0].wind = noted(10);
     const std::string told = test::words(measured_shell(test::plain_shell(), record).findings);
     CHECK_THAT(told, ContainsSubstring("2 leans of corners are recorded and not in the model") &&
-                         ContainsSubstring("1 levels of corners") && ContainsSubstring("1 winds of logs"));
+                         ContainsSubstring("1 level of a corner is") &&
+                         ContainsSubstring("1 wind of a log is"));
 }
 
 TEST_CASE("What a found log brings into the shell is told at its own entry, never at another log's") {

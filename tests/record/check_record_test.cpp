@@ -102,7 +102,8 @@ const std::vector<Case> cases{
      "found[0].between_shoulders", "16.3.0 between shoulders is more than the 16.2.1 over all"},
     {"jambs the other way about",
      [](Record &r) {
-         r.openings = {{.name = "light", .near_at_sill = noted("5.0.0"), .far_at_sill = noted("3.0.0")}};
+         r.openings = {
+             {.name = "light", .zero = "NE", .near_at_sill = noted("5.0.0"), .far_at_sill = noted("3.0.0")}};
      },
      false, "record.opening[0].far_at_sill",
      "the jamb at 3.0.0 does not stand further from the corner than the one at 5.0.0"},
@@ -119,13 +120,26 @@ const std::vector<Case> cases{
     {"an opening's unknown sheet", [](Record &r) { r.openings = {{.name = "light", .sheet = "9"}}; }, false,
      "record.opening[0].sheet", "no sheet of the record is called 9"},
     {"a zone backwards",
-     [](Record &r) { r.logs[0].zones = {{.from = noted("3.0.0"), .to = noted("2.0.0")}}; }, true,
-     "found[0].zone[0].to", "the zone ends at 2.0.0, before its beginning at 3.0.0"},
-    {"a peg past the end", [](Record &r) { r.logs[0].pegs = {{.at = noted("17.0.0")}}; }, false,
+     [](Record &r) {
+         r.logs[0].zero = "NE", r.logs[0].zones = {{.from = noted("3.0.0"), .to = noted("2.0.0")}};
+     },
+     true, "found[0].zone[0].to", "the zone ends at 2.0.0, before its beginning at 3.0.0"},
+    {"a peg past the end",
+     [](Record &r) { r.logs[0].zero = "NE", r.logs[0].pegs = {{.at = noted("17.0.0")}}; }, false,
      "found[0].peg[0].at", "17.0.0 lies past the end of the log, which is 16.2.1 long"},
     {"moisture without a season",
      [](Record &r) { r.logs[0].moistures = {{.percent = 18, .depth = noted("0.1.0")}}; }, false,
      "found[0].moisture[0]", "a moisture says little without its season"},
+    {"a share of one for percent",
+     [](Record &r) {
+         r.logs[0].moistures = {{.percent = 0.31, .depth = noted("0.1.0"), .season = Season::spring}};
+     },
+     false, "found[0].moisture[0].percent",
+     "a moisture of 0.31 in a hundred is less than wood in a house has: was it a share of one, and 31 "
+     "meant?"},
+    {"an opening's jambs from nowhere",
+     [](Record &r) { r.openings = {{.name = "light", .far_at_head = noted("5.0.0")}}; }, false,
+     "record.opening[0].zero", "jambs of opening light were noted, and not from which corner"},
     {"inches typed as millimetres", [](Record &r) { r.logs[1].ends[0].height = noted("11 mm"); }, false,
      "found[1].end[0].height",
      "11 mm is 11 mm, where others like it are about 235 mm: was it noted in another unit?"},
@@ -155,6 +169,47 @@ TEST_CASE("Each fault of a record is told where it stands") {
         CHECK(problems[0].refused == each.refused);
         CHECK_THAT(test::english(problems[0].what), Catch::Matchers::StartsWith(each.sentence));
     }
+}
+
+TEST_CASE("Places of every kind along a log are told where nobody said from which corner they run") {
+    const struct {
+        const char *kind;
+        std::function<void(FoundLog &)> make;
+    } kinds[] = {
+        {"stations", [](FoundLog &log) { log.stations = {{.at = noted("3.0.0")}}; }},
+        {"zones", [](FoundLog &log) { log.zones = {{.from = noted("3.0.0")}}; }},
+        {"zones", [](FoundLog &log) { log.zones = {{.to = noted("3.0.0")}}; }},
+        {"tests", [](FoundLog &log) { log.tests = {{.tool = "awl", .at = noted("3.0.0")}}; }},
+        {"moisture readings",
+         [](FoundLog &log) {
+             log.moistures = {
+                 {.percent = 18, .at = noted("3.0.0"), .depth = noted("0.1.0"), .season = Season::spring}};
+         }},
+        {"pegs", [](FoundLog &log) { log.pegs = {{.at = noted("3.0.0")}}; }},
+        {"later cuts", [](FoundLog &log) { log.later_cuts = {{.what = "kerf", .at = noted("3.0.0")}}; }},
+        {"pegs, later cuts",
+         [](FoundLog &log) {
+             log.pegs = {{.at = noted("3.0.0")}}, log.later_cuts = {{.what = "kerf", .at = noted("3.0.0")}};
+         }},
+    };
+    for (const auto &[kind, make] : kinds) {
+        INFO(kind);
+        Record record = small_record();
+        make(record.logs[2]);
+        const auto problems = all_of(record);
+        REQUIRE(problems.size() == 1);
+        CHECK(problems[0].path == "found[2].zero");
+        CHECK_FALSE(problems[0].refused);
+        CHECK_THAT(test::english(problems[0].what),
+                   ContainsSubstring(std::string("places along log A 1.3 were noted (") + kind +
+                                     "), and not from which corner"));
+        record.logs[2].zero = "NW";
+        CHECK(contradictions(record).empty());
+    }
+    Record whole = small_record(); // a zone of the whole log starts nowhere
+    whole.logs[2].zones = {{.what = Soundness::rotten}};
+    whole.logs[2].pegs = {{.state = PegState::missing}};
+    CHECK(all_of(whole).empty());
 }
 
 TEST_CASE("A log is measured from its wall's corner though it begins at an opening") {

@@ -103,12 +103,37 @@ TEST_CASE("What goes with a row that cannot be taken is told, and a lost peg is 
     const SurveyRead read = rows("tag,row,at,state\r\n"
                                  "A 1.1,peg,4.6.0,loose\r\n"
                                  "A 1.1,peg,8.6.0,lost\r\n");
-    REQUIRE(read.notices.size() == 1);
-    CHECK_THAT(read.notices[0].message, ContainsSubstring("the whole row is left out") &&
-                                            ContainsSubstring("with it go at \"4.6.0\""));
+    REQUIRE(read.notices.size() == 2); // and nobody says from which corner they lie
+    const bool last = read.notices[0].message.find("not from which corner") != std::string::npos;
+    CHECK_THAT(read.notices[last ? 1 : 0].message, ContainsSubstring("the whole row is left out") &&
+                                                       ContainsSubstring("with it go at \"4.6.0\""));
     CHECK(read.not_taken == 1);
     REQUIRE(log_of(read.record, "A 1.1").pegs.size() == 1);
     CHECK(log_of(read.record, "A 1.1").pegs[0].state == PegState::missing);
+}
+
+TEST_CASE("The corner that places are told from is the document's where no row says it") {
+    const std::string of_log = "tag,row,at,state,zero\r\nA 1.1,peg,8.6.0,missing,\r\n",
+                      of_opening = "tag,row,near_at_sill,far_at_sill\r\nlight,opening,4.6.0,6.6.0\r\n";
+    const std::string opening = "\n[[record.opening]]\nname = \"light\"\n";
+    const auto told = [](const SurveyRead &read) {
+        CHECK(read.problems.empty());
+        return std::ranges::count_if(read.notices, [](const auto &notice) {
+            return notice.message.find("not from which corner") != std::string::npos;
+        });
+    };
+    const ReadResult without = recorded_house(noted + opening);
+    CHECK(told(rows_into(without, of_log)) == 1);
+    CHECK(told(rows_into(without, of_opening)) == 1);
+    std::string with = noted + opening + "zero = \"NE\"\n";
+    with.insert(with.find("round = 1"), "zero = \"NE\"\n");
+    const ReadResult house = recorded_house(with);
+    CHECK(told(rows_into(house, of_log)) == 0);
+    CHECK(told(rows_into(house, of_opening)) == 0);
+    const Merged both = merged(house.record, rows_into(house, of_log).record, false);
+    CHECK(both.conflicts.empty());
+    CHECK(log_of(both.record, "A 1.1").pegs.size() == 1);
+    CHECK(log_of(both.record, "A 1.1").zero == "NE");
 }
 
 TEST_CASE("Many numbers without a unit are one warning, and hide nothing that is wrong") {

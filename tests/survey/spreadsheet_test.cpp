@@ -173,7 +173,7 @@ TEST_CASE(
     CHECK_THAT(read.notices[0].message, ContainsSubstring("sheet \"sheet\", C5: the spreadsheet shows fewer "
                                                           "digits than it holds: 18.5 % is taken"));
     CHECK(read.notices[1].line == 6);
-    CHECK_THAT(read.notices[1].message, ContainsSubstring("was it a share of one, and 19 % meant?"));
+    CHECK_THAT(read.notices[1].message, ContainsSubstring("was it a share of one, and \"19\" meant?"));
 
     const SurveyRead text = rows("ligne;rep\u00e8re;pour_cent;profondeur;saison\n"
                                  "humidit\u00e9;A 1.1;31,5 %;1 in;\u00e9t\u00e9\n"

@@ -110,16 +110,29 @@ TEST_CASE("What is only to be looked at takes nothing away") {
     CHECK(rows("row,tag\r\n").problems.size() == 1); // no row at all
 }
 
-TEST_CASE("A length that the log of the plan cannot have is asked about, and a log nobody measured is known "
-          "as such") {
+TEST_CASE(
+    "A length or a height that is far off the log of the plan is asked about, and a log nobody measured "
+    "is known as such") {
     const Shell shell = plain_shell(); // walls of 5 m and 4 m
     const SurveyRead read = read_survey("row,tag,wall,round,length\r\nlog,a,A,1,5 m\r\nlog,b,A,2,0.5 m\r\n"
                                         "log,c,B,1,14 m\r\nlog,d,Z,1,14 m\r\nlog,e,A,3,\r\n",
                                         shell, {});
-    const auto doubts = doubtful_lengths(read.record, lay_out(shell));
+    const auto doubts = doubtful_sizes(read.record, lay_out(shell));
     REQUIRE(doubts.size() == 2);
     CHECK(doubts[0].first == "b");
     CHECK_THAT(english(doubts[0].second), ContainsSubstring("\"0.5 m\" is much less"));
+    CHECK_THAT(english(doubts[0].second), ContainsSubstring("in wall A, round 2"));
     CHECK(doubts[1].first == "c");
     CHECK(std::ranges::count_if(read.record.logs, is_measured) == 4);
+    const SurveyRead high = read_survey("row,tag,wall,round,corner,at,height\r\nlog,a,A,3,,,\r\n"
+                                        "end,a,,,DA,,210 mm\r\nend,a,,,AB,,90 mm\r\n"
+                                        "station,a,,,,2 m,2 m\r\nlog,b,A,4,,,\r\nend,b,,,DA,,260 mm\r\n",
+                                        shell, {}); // logs of 210 mm
+    const auto heights = doubtful_sizes(high.record, lay_out(shell));
+    REQUIRE(heights.size() == 2);
+    CHECK(heights[0].first == "a");
+    CHECK_THAT(english(heights[0].second),
+               ContainsSubstring("height \"90 mm\" is much less than the 210 mm") &&
+                   ContainsSubstring("in wall A, round 3"));
+    CHECK_THAT(english(heights[1].second), ContainsSubstring("height \"2 m\" is much more"));
 }

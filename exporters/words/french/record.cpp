@@ -12,7 +12,7 @@ constexpr Entry entries[] = {
     {"%1 at %2", "%1 à %2"},
     {"%1 between shoulders is more than the %2 over all: measure one of them again",
      "%1 entre épaulements dépasse les %2 hors tout : mesurez de nouveau l’un des deux"},
-    {"%1 broken", "%1 cassées"},
+    {"%1 broken", "%1 {cassée|cassées}"},
     {"%1 found", "%1 en place"},
     {"%1 from %2 on", "%1 à partir de %2"},
     {"%1 from %2 to %3", "%1 de %2 à %3"},
@@ -21,8 +21,7 @@ constexpr Entry entries[] = {
      "%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, "
      "en huitièmes ou en seizièmes de pouce"},
     {"%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, or state numbers_in "
-     "of "
-     "the sheet or the record",
+     "of the sheet or the record",
      "%1 n’a pas d’unité et sa feuille n’en a pas pour ses nombres : écrivez-le comme 8 1/2 in ou 215 mm, ou "
      "indiquez numbers_in de la feuille ou du relevé"},
     {"%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means",
@@ -43,22 +42,20 @@ constexpr Entry entries[] = {
      "%1 est indiqué deux fois : donnez à chacun son propre nom"},
     {"%1 lies past the end of the log, which is %2 long: measure one of them again",
      "%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux"},
-    {"%1 missing", "%1 manquantes"},
+    {"%1 missing", "%1 {manquante|manquantes}"},
     {"%1 numbers have a third field and their sheet no denominator, %2 the first of them: state whether the "
      "sheet counts quarters, eighths or sixteenths of an inch",
      "%1 nombres ont un troisième nombre et leur feuille pas de dénominateur, %2 le premier d’entre eux : "
      "indiquez si la feuille compte en quarts, en huitièmes ou en seizièmes de pouce"},
     {"%1 numbers have no unit and their sheet none for its numbers, %2 the first of them: state numbers_in "
-     "of "
-     "the record or the sheet, or write them as 8 1/2 in or 215 mm",
+     "of the record or the sheet, or write them as 8 1/2 in or 215 mm",
      "%1 nombres n’ont pas d’unité et leur feuille n’en a pas pour ses nombres, %2 le premier d’entre eux : "
      "indiquez numbers_in du relevé ou de la feuille, ou écrivez-les comme 8 1/2 in ou 215 mm"},
     {"%1 numbers have two fields and can be feet.inches or decimal feet, %2 the first of them: state which "
-     "of "
-     "them the sheet means",
+     "of them the sheet means",
      "%1 nombres ont deux champs et peuvent être des pieds.pouces ou des pieds décimaux, %2 le premier "
      "d’entre eux : indiquez ce que la feuille entend"},
-    {"%1 sawn", "%1 sciées"},
+    {"%1 sawn", "%1 {sciée|sciées}"},
     {"%1 up to %2", "%1 jusqu’à %2"},
     {"%1, %2 deep", "%1, profond de %2"},
     {"As found", "Tel que relevé"},
@@ -80,6 +77,9 @@ constexpr Entry entries[] = {
     {"Pegs as found", "Chevilles relevées"},
     {"a log has no tag: give it one of its own, which it keeps for ever",
      "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
+    {"a moisture of %1 in a hundred is less than wood in a house has: was it a share of one, and %2 meant?",
+     "une humidité de %1 pour cent est moins que n’en a le bois d’une maison : était-ce une part de un, et "
+     "voulait-on dire %2 ?"},
     {"a moisture says little without its season and the depth of its probe: state both",
      "une humidité dit peu sans sa saison et la profondeur de sa sonde : indiquez les deux"},
     {"a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16",
@@ -101,8 +101,13 @@ constexpr Entry entries[] = {
     {"decision", "décision"},
     {"end in %1: %2", "bout à %1 : %2"},
     {"found as %1", "relevée comme %1"},
+    {"jambs of opening %1 were noted, and not from which corner: state it as its zero; until then it is put "
+     "nowhere by them",
+     "des jambages de l’ouverture %1 sont notés, et non depuis quel angle : indiquez-le comme son zéro ; "
+     "d’ici là ils ne la placent nulle part"},
     {"keep", "garder"},
     {"later cut: %1", "coupe ultérieure : %1"},
+    {"later cuts", "coupes ultérieures"},
     {"leave out", "ne pas reposer"},
     {"log %1 goes elsewhere, and %2, where it was found, is shown as old wood still: state what stands there "
      "in this state",
@@ -116,6 +121,10 @@ constexpr Entry entries[] = {
     {"log %1 is %2 wide where it is narrowest, and %3 needs %4: it is too narrow for that place",
      "la pièce %1 est large de %2 là où elle est la plus étroite, et il faut %4 à %3 : elle est trop étroite "
      "pour cette place"},
+    {"log %1 is to be kept as it is, and %2 puts new wood into it, in %3: decide to mend it, or take the "
+     "mend out of this state",
+     "la pièce %1 doit être gardée telle quelle, et %2 y met du bois neuf, dans %3 : décidez de la réparer, "
+     "ou ôtez la réparation de cet état"},
     {"log %1 is to be left out, and %2 is shown as old wood: state what stands there in this state",
      "la pièce %1 ne doit pas être reposée, et %2 est montrée en bois ancien : indiquez ce qui se tient là "
      "dans cet état"},
@@ -125,6 +134,11 @@ constexpr Entry entries[] = {
      "state",
      "la pièce %1 doit être remplacée, et %2 est montrée en bois ancien : indiquez fabric = \"replacement\" "
      "pour elle dans cet état"},
+    {"log %1 is to be turned end for end, and %2 puts new wood into it, in %3: one decision holds, so decide "
+     "to mend it and say in its note that it is turned, or take the mend out of this state",
+     "la pièce %1 doit être retournée bout pour bout, et %2 y met du bois neuf, dans %3 : une seule décision "
+     "vaut, décidez donc de la réparer et dites dans sa note qu’elle est retournée, ou ôtez la réparation de "
+     "cet état"},
     {"log %1 is to be turned end for end, and the butt of %2 is shown where it was found: state its butt at "
      "the other end in this state",
      "la pièce %1 doit être retournée bout pour bout, et le pied de %2 est montré là où il a été trouvé : "
@@ -147,6 +161,7 @@ constexpr Entry entries[] = {
     {"logs %1 and %2 are both to lie at %3: one of them goes elsewhere",
      "les pièces %1 et %2 doivent toutes deux se trouver en %3 : l’une d’elles va ailleurs"},
     {"mend", "réparer"},
+    {"moisture readings", "mesures d’humidité"},
     {"no end of the log lies in corner %1: name an end's corner",
      "aucun bout de la pièce ne se trouve dans l’angle %1 : nommez l’angle d’un bout"},
     {"no level plane of the record is called %1: state it with its offset",
@@ -174,23 +189,30 @@ constexpr Entry entries[] = {
     {"pegs: %1", "chevilles : %1"},
     {"piece %1 is ticked twice for the same thing, and counts once: take one of the two out",
      "la pièce %1 est cochée deux fois pour la même chose, et compte une fois : ôtez l’une des deux"},
+    {"places along log %1 were noted (%2), and not from which corner: state it as its zero; until then they "
+     "are drawn nowhere",
+     "des places le long de la pièce %1 sont notées (%2), et non depuis quel angle : indiquez-le comme son "
+     "zéro ; d’ici là elles ne sont dessinées nulle part"},
     {"places from %1", "places depuis %1"},
+    {"places from a corner that nobody recorded", "places depuis un angle que personne n’a noté"},
     {"replace", "remplacer"},
     {"running dimension %1 is %2 and lies before the one in front of it, %3: put them in order, or look at "
      "the sheet again",
      "la cote cumulée %1 est %2 et se trouve avant la précédente, %3 : mettez-les en ordre, ou revoyez la "
      "feuille"},
+    {"stations", "points de mesure"},
     {"stayed by decision %1 of each log", "restait selon la décision %1 de chaque pièce"},
     {"stays: keep, mend, turn, use elsewhere", "reste : garder, réparer, retourner, réemployer"},
+    {"tests", "essais"},
     {"the comma of %1 can part thousands or decimals: write the number without it, or with a point",
      "la virgule de %1 peut séparer des milliers ou des décimales : écrivez le nombre sans elle, ou avec un "
      "point"},
     {"the head at %1 does not lie over the sill at %2: look at their signs again",
      "le linteau à %1 n’est pas au-dessus de l’appui à %2 : revoyez leurs signes"},
-    {"the jamb at %1 does not stand further from the corner than the one at %2: look which "
-     "corner they were measured from",
-     "le jambage à %1 n’est pas plus loin de l’angle que celui à %2 : voyez depuis quel angle "
-     "ils ont été mesurés"},
+    {"the jamb at %1 does not stand further from the corner than the one at %2: look which corner they were "
+     "measured from",
+     "le jambage à %1 n’est pas plus loin de l’angle que celui à %2 : voyez depuis quel angle ils ont été "
+     "mesurés"},
     {"the second field of %1 is inches and not under 12: look at the sheet again, and write feet, inches and "
      "parts",
      "le deuxième nombre de %1 est en pouces et n’est pas sous 12 : revoyez la feuille, et écrivez pieds, "
@@ -208,6 +230,7 @@ constexpr Entry entries[] = {
     {"use elsewhere", "réemployer ailleurs"},
     {"why", "pourquoi"},
     {"wind %1", "gauchissement %1"},
+    {"zones", "zones"},
 };
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "modeler/window/record/faces_view.h"
 
+#include "kernel/record/places.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
@@ -79,6 +80,10 @@ QString FacesView::why_not() const {
         return tr("Nobody knows how long log %1 is: type its length over all in the panel Record.")
             .arg(text(log_->found.tag));
     const std::string &zero = log_->found.zero;
+    if (lacks_zero(log_->found))
+        return tr("Places along log %1 are noted, and not from which corner: say in the panel Record from "
+                  "which.")
+            .arg(text(log_->found.tag));
     if (!zero.empty() && zero != log_->ends[0].name && zero != log_->ends[1].name)
         return tr("Log %1 is measured from %2, which is none of its ends: say in the panel Record from "
                   "which.")

@@ -375,6 +375,10 @@
         <translation>La longueur de la pièce %1 n’est pas connue : saisissez sa longueur hors tout dans le volet Relevé.</translation>
     </message>
     <message>
+        <source>Places along log %1 are noted, and not from which corner: say in the panel Record from which.</source>
+        <translation>Des places le long de la pièce %1 sont notées, et non depuis quel angle : dites dans le volet Relevé depuis lequel.</translation>
+    </message>
+    <message>
         <source>Log %1 is measured from %2, which is none of its ends: say in the panel Record from which.</source>
         <translation>La pièce %1 est mesurée depuis %2, qui n’est aucun de ses bouts : dites dans le volet Relevé depuis lequel.</translation>
     </message>
