@@ -38,6 +38,28 @@ std::string in_words(PieceChange what, const Voice &voice) {
     return voice.say("finish or note");
 }
 
+Said counted(PieceChange what, int count) {
+    switch (what) {
+    case PieceChange::unchanged:
+        return said("%1 unchanged", count);
+    case PieceChange::added:
+        return said("%1 new", count);
+    case PieceChange::gone:
+        return said("%1 gone", count);
+    case PieceChange::longer:
+        return said("%1 longer", count);
+    case PieceChange::shorter:
+        return said("%1 shorter", count);
+    case PieceChange::recut:
+        return said("%1 re-cut", count);
+    case PieceChange::moved:
+        return said("%1 moved", count);
+    case PieceChange::retold:
+        break;
+    }
+    return said("%1 finish or note", count);
+}
+
 /// What only the first has.
 std::vector<std::string> only_in(const std::vector<std::string> &a, std::vector<std::string> b) {
     std::vector<std::string> only;
@@ -64,6 +86,7 @@ class Rows {
                 was ? voice_.length(length_of(*was)) : "",
                 is ? voice_.length(length_of(*is)) : "",
                 piece.longer == 0 ? "" : signed_length(piece.longer),
+                where_to(piece),
                 was ? Entry(number(length_of(*was), mm_decimals)) : Entry(std::string()),
                 is ? Entry(number(length_of(*is), mm_decimals)) : Entry(std::string()),
                 number(piece.longer, mm_decimals),
@@ -80,6 +103,21 @@ class Rows {
         if (!piece.new_wood) return in_words(piece.what, voice_);
         const bool nothing_else = piece.what == PieceChange::retold;
         return (nothing_else ? "" : in_words(piece.what, voice_) + ", ") + voice_.say("new wood");
+    }
+
+    /// Of one that moved: from where to where.
+    std::string where_to(const ComparedPiece &piece) const {
+        if (piece.what != PieceChange::moved) return "";
+        const Piece &was = before_.pieces[*piece.before], &is = after_.pieces[*piece.after];
+        if (is_log(was) && is_log(is) && was.round == is.round &&
+            before_.walls[was.wall].name == after_.walls[is.wall].name)
+            return voice_.say("%1 along its wall", signed_length(piece.along));
+        return voice_.say("from %1 to %2", place_of(before_, was), place_of(after_, is));
+    }
+
+    std::string place_of(const Layout &layout, const Piece &piece) const {
+        return is_log(piece) ? voice_.say("wall %1, round %2", layout.walls[piece.wall].name, piece.round)
+                             : piece.tag;
     }
 
     static double length_of(const Piece &piece) { return stock_of(piece).size.length; }
@@ -136,6 +174,7 @@ Table compare_table(const std::vector<ComparedPiece> &pieces, const Layout &befo
                  {"length_before", voice.say("length before")},
                  {"length_after", voice.say("length after")},
                  {"longer_by", voice.say("longer by")},
+                 {"moved", voice.say("moved")},
                  {"length_before_mm", ""},
                  {"length_after_mm", ""},
                  {"longer_by_mm", ""},
@@ -165,7 +204,7 @@ std::string change_words(const std::vector<ComparedPiece> &pieces, const Voice &
     std::string text;
     for (const auto &[what, count] : change_counts(pieces))
         if (count > 0 || what == PieceChange::unchanged)
-            text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + in_words(what, voice);
+            text += (text.empty() ? "" : ", ") + voice.words(counted(what, count));
     const auto renewed = std::ranges::count(pieces, true, &ComparedPiece::new_wood);
     if (renewed > 0) text += "; " + voice.say("old wood replaced: %1", renewed);
     return text;

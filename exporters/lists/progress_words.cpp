@@ -32,8 +32,9 @@ std::string count_words(const Voice &voice, const Left &left, Deed deed) {
 std::string left_words(const CutList &list, const Layout &layout, const Left &left) {
     const Voice &voice = list.voice;
     if (left.left == 0) return voice.say("Nothing is left.");
-    if (!left.weights_known) return voice.say("Left: %1 pieces; what they weigh is not known.", left.left);
-    return voice.say("Left: %1 pieces, %2; the heaviest lift of them %3, %4.", left.left,
+    if (!left.weights_known)
+        return voice.say("Left: %1 {piece|pieces}; what they weigh is not known.", left.left);
+    return voice.say("Left: %1 {piece|pieces}, %2; the heaviest lift of them %3, %4.", left.left,
                      weight_words(list, left.low_kg, left.high_kg), layout.pieces[*left.heaviest].tag,
                      weight_words(list, left.heaviest_low_kg, left.heaviest_high_kg));
 }

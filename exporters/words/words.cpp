@@ -55,17 +55,45 @@ struct AmountWords {
     std::string operator()(const std::vector<Said> &phrase) const { return filled(phrase.front(), *this); }
 };
 
+const long long *count_in(const Said &said, std::size_t hole) {
+    return hole < said.amounts.size() ? std::get_if<long long>(&said.amounts[hole].value()) : nullptr;
+}
+
+/// Of "{log|logs}" the word for that many: in French none of a thing is told as one.
+std::string_view word_for(std::string_view choice, long long count, Language language) {
+    const std::size_t bar = choice.find('|');
+    const bool one = count == 1 || (count == 0 && language == Language::french);
+    return one ? choice.substr(0, bar) : choice.substr(bar + 1);
+}
+
+/// Between braces, where a text begins to choose there; empty where it does not.
+std::string_view choice_at(std::string_view text, std::size_t at) {
+    if (text[at] != '{') return {};
+    const std::size_t end = text.find('}', at);
+    if (end == std::string_view::npos) return {};
+    const std::string_view choice = text.substr(at + 1, end - at - 1);
+    return choice.find('|') == std::string_view::npos ? std::string_view() : choice;
+}
+
 std::string filled(const Said &said, const AmountWords &amounts) {
     const std::string_view text = translation_of(said.text, amounts.language).value_or(said.text);
     std::string words;
+    const long long *count = nullptr; // the one before
+    for (std::size_t i = 0; i < said.amounts.size() && !count; ++i)
+        count = count_in(said, i);
     for (std::size_t at = 0; at < text.size(); ++at) {
         const auto hole = static_cast<std::size_t>(hole_at(text, at));
-        if (hole == 0 || hole > said.amounts.size()) {
+        const std::string_view choice = choice_at(text, at);
+        if (hole > 0 && hole <= said.amounts.size()) {
+            words += std::visit(amounts, said.amounts[hole - 1].value());
+            if (const long long *own = count_in(said, hole - 1)) count = own;
+            ++at;
+        } else if (count && !choice.empty()) {
+            words += word_for(choice, *count, amounts.language);
+            at += choice.size() + 1;
+        } else {
             words += text[at];
-            continue;
         }
-        words += std::visit(amounts, said.amounts[hole - 1].value());
-        ++at;
     }
     return words;
 }

@@ -293,7 +293,7 @@ TEST_CASE("lists for taking down and raising tell what was found of each log, an
                                                        : "\"pourri, dessous; cheville cass\u00e9e\""));
                 CHECK(row.at("pegs_found") == (!told     ? ""
                                                : english ? "\"2 found, 1 broken\""
-                                                         : "\"2 en place, 1 cass\u00e9es\""));
+                                                         : "\"2 en place, 1 cass\u00e9e\""));
             }
         CHECK_THAT(to_text(down_table(list, layout, site, steps)),
                    ContainsSubstring(english ? "pegs as found" : "chevilles relev\u00e9es") &&

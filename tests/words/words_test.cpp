@@ -67,6 +67,20 @@ TEST_CASE("Advice that was tried is told in words that mean just that, where the
     CHECK(words_of(said("%1", in_mm(10)), imperial) == "3/8\"");
 }
 
+TEST_CASE("A word behind a count is told for one or for many, by each language's rule") {
+    const auto of = [](int count) { return said("%1 {log|logs} of %2", count, std::string("wall A")); };
+    CHECK(words_of(of(0), metric) == "0 logs of wall A");
+    CHECK(words_of(of(1), metric) == "1 log of wall A");
+    CHECK(words_of(of(2), metric) == "2 logs of wall A");
+    const auto changed = [](int count) { return said("%1 gone", count); };
+    CHECK(words_of(changed(0), french) == "0 disparue");
+    CHECK(words_of(changed(1), french) == "1 disparue");
+    CHECK(words_of(changed(2), french) == "2 disparues");
+    CHECK(words_of(said("{is|are} %1 and %2 {log|logs}", 1, 2), metric) ==
+          "is 1 and 2 logs");                                                 // each by its own
+    CHECK(words_of(said("{a|b} %1", std::string("x")), metric) == "{a|b} x"); // nothing is counted
+}
+
 TEST_CASE("Loads and lengths that are told finely follow the person's units") {
     CHECK(words_of(said("%1", in_kpa(0.5)), metric) == "0.5 kPa");
     CHECK(words_of(said("%1", in_kpa(0.5)), imperial) == "10.44 psf"); // 1 psf = 0.04788 kPa (NIST SP 811)

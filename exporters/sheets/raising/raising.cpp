@@ -74,9 +74,9 @@ std::string so_far(const Draft &draft, const Words &words, Deed deed) {
                                               : words.say("Down: %1 of %2 pieces.", left.done, all);
     if (left.left == 0) return done + " " + words.say("Nothing is left.");
     if (!draft.options.weight || !left.heaviest)
-        return done + " " + words.say("Left: %1 pieces; what they weigh is not known.", left.left);
+        return done + " " + words.say("Left: %1 {piece|pieces}; what they weigh is not known.", left.left);
     return done + " " +
-           words.say("Left: %1 pieces, %2; the heaviest lift of them %3, %4.", left.left,
+           words.say("Left: %1 {piece|pieces}, %2; the heaviest lift of them %3, %4.", left.left,
                      words.weights(left.low_kg, left.high_kg), draft.layout.pieces[*left.heaviest].tag,
                      words.weights(left.heaviest_low_kg, left.heaviest_high_kg));
 }

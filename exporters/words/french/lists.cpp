@@ -7,10 +7,18 @@ namespace {
 
 constexpr Entry entries[] = {
     {"%1 N at %2", "%1 N à %2"},
+    {"%1 finish or note", "%1 d’une autre façon ou note"},
+    {"%1 gone", "%1 {disparue|disparues}"},
     {"%1 lb at %2", "%1 lb à %2"},
     {"%1 left, %2 right", "%1 à gauche, %2 à droite"},
+    {"%1 longer", "%1 plus {longue|longues}"},
+    {"%1 moved", "%1 {déplacée|déplacées}"},
+    {"%1 new", "%1 {neuve|neuves}"},
     {"%1 place", "%1 endroit"},
     {"%1 places", "%1 endroits"},
+    {"%1 re-cut", "%1 {retaillée|retaillées}"},
+    {"%1 shorter", "%1 plus {courte|courtes}"},
+    {"%1 unchanged", "%1 {inchangée|inchangées}"},
     {"%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) and Eq. 4-9, "
      "though %6; walls settle by more than that",
      "%1 : %2 (radial) à %3 (tangentiel) des hauteurs et largeurs, rien des longueurs, selon %4 (%5) et "
