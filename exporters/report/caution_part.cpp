@@ -43,8 +43,8 @@ std::vector<Caution> all_cautions() {
 
 } // namespace
 
-std::vector<Sheet> caution_part(const Draft &draft, const ReportSource &) {
-    ReportPages pages = pages_of(draft, draft.words().say("Cautions"), "cautions");
+void caution_part(ReportPages &pages, const Draft &, const ReportSource &) {
+    pages.begin_part(pages.words().say("Cautions"), "report-cautions");
     const Words &words = pages.words();
     Table table = table_called(words, words.say("Before anybody works on the house"));
     table.columns = {flush_left(words.say("Who says so"), 55), flush_left(words.say("What"), 115)};
@@ -52,7 +52,6 @@ std::vector<Sheet> caution_part(const Draft &draft, const ReportSource &) {
         table.rows.push_back({words.words(caution.who), words.words(caution.what)});
     pages.add(table);
     pages.add_text(words.say("Rules of the United States, as published; elsewhere ask whoever makes them."));
-    return pages.finished();
 }
 
 } // namespace roundlay::sheets

@@ -77,22 +77,23 @@ class Corners {
 
 } // namespace
 
-std::vector<Sheet> corner_part(const Draft &draft, const ReportSource &source) {
-    if (draft.layout.corners.empty()) return {};
-    ReportPages pages = pages_of(draft, draft.words().say("Corners"), "corners");
+void corner_part(ReportPages &pages, const Draft &draft, const ReportSource &source) {
+    if (draft.layout.corners.empty()) return;
     const Words &words = pages.words();
     const Corners corners(draft, source, words);
     const Scale *scale = corners.scale(pages.room().height() / 2 - 20);
-    if (scale == nullptr) return {};
-    pages.add_text(
-        words.say("Each corner from outside, its two walls side by side, %1.", said_scale(scale, words)));
+    if (scale == nullptr) return;
+    pages.begin_part(words.say("Corners"), "report-corners");
     std::vector<Block> blocks;
     for (const CornerPlace &corner : draft.layout.corners)
         blocks.push_back(corners.block(corner, *scale));
     pages.add_side_by_side(std::move(blocks));
+    pages.hold();
+    pages.add_text(
+        words.say("Each corner from outside, its two walls side by side, %1.", said_scale(scale, words)));
     pages.add(key_of(decision_marks(words), pages.room().width()));
     if (!source.mends.empty()) pages.add_text(said_of_mend_areas(words));
-    return pages.finished();
+    pages.release();
 }
 
 } // namespace roundlay::sheets

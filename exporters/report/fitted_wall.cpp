@@ -20,12 +20,12 @@ struct Fit {
 
 /// The largest scale at which the wall is one drawing and tags have room; else in as few stretches as give
 /// them room.
-Fit fit_of(const MarkedWall &wall, double width, double tallest) {
+Fit fit_of(const MarkedWall &wall, double width, double tallest, double largest) {
     const Along all = seen_along(wall);
     const double top = top_of(wall.seen), log = wall.layout.heights[wall.wall].pitch;
     Fit fit;
     for (const Scale &scale : shell_scales(wall.words.system())) {
-        if (top * scale.ratio > tallest) continue;
+        if (top * scale.ratio > tallest || scale.ratio > largest) continue;
         const int parts =
             std::max(1, static_cast<int>(std::ceil((all.to - all.from) * scale.ratio / width - 1e-9)));
         if (fit.scale && log * scale.ratio < least_pitch) break;
@@ -51,9 +51,15 @@ double top_of(const SeenShell &seen) {
     return top;
 }
 
-void add_wall(ReportPages &pages, MarkedWall wall, double tallest) {
+double ratio_of(const ReportPages &pages, const MarkedWall &wall, double tallest) {
+    constexpr double any = std::numeric_limits<double>::infinity();
+    const Fit fit = fit_of(wall, pages.room().width() - beside, tallest, any);
+    return fit.scale ? fit.scale->ratio : 0;
+}
+
+void add_wall(ReportPages &pages, MarkedWall wall, double tallest, double largest) {
     const std::string what = wall.caption;
-    const Fit fit = fit_of(wall, pages.room().width() - beside, tallest);
+    const Fit fit = fit_of(wall, pages.room().width() - beside, tallest, largest);
     if (!fit.scale) return pages.add(not_drawn(wall.words, what));
     const Along all = seen_along(wall);
     const double each = (all.to - all.from) / fit.stretches;

@@ -117,8 +117,8 @@ std::string said_of_mend_areas(const Words &words) {
                      "face.");
 }
 
-std::vector<Sheet> log_part(const Draft &draft, const ReportSource &source) {
-    ReportPages pages = pages_of(draft, draft.words().say("Logs"), "logs");
+void log_part(ReportPages &pages, const Draft &, const ReportSource &source) {
+    pages.begin_part(pages.words().say("Logs"), "report-logs");
     pages.add(log_table(*source.record, pages.words()));
     const Table changes = changes_of_mind(*source.record, pages.words());
     if (!changes.rows.empty()) pages.add(changes);
@@ -127,7 +127,6 @@ std::vector<Sheet> log_part(const Draft &draft, const ReportSource &source) {
         pages.add_text(pages.words().say("Ends are left and right as seen from outside. No least length of a "
                                          "splice or a patch is published."));
     }
-    return pages.finished();
 }
 
 } // namespace roundlay::sheets

@@ -1,6 +1,12 @@
 #include "exporters/report/found_numbers.h"
 #include "exporters/report/parts.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "kernel/measured/measured_shell.h"
+#include "kernel/measured/opening_numbers.h"
+#include "kernel/record/check_record.h"
+
+#include <cmath>
+#include <optional>
 
 namespace roundlay::sheets {
 
@@ -69,19 +75,67 @@ Table doubtful_table(const Record &record, const Words &words) {
     return table;
 }
 
+/// Which log or opening of the record a problem is about.
+std::string subject_of(const std::string &path, const Record &record, const Words &words) {
+    const auto entry = [&](const std::string &list) -> std::optional<std::size_t> {
+        if (!path.starts_with(list + "[")) return {};
+        return static_cast<std::size_t>(std::stoul(path.substr(list.size() + 1)));
+    };
+    if (const auto log = entry("found")) return words.say("log %1", record.logs.at(*log).tag);
+    if (const auto opening = entry("record.opening"))
+        return words.say("opening %1", record.openings.at(*opening).name);
+    return "";
+}
+
+/// Where the numbers of an opening say two things of its size: as the measured house tells it.
+std::vector<Said> measured_twice(const Record &record, const RecordedOpening &opening) {
+    std::vector<Said> all;
+    const auto differ = [](const std::optional<double> &a, const std::optional<double> &b) {
+        return a && b && std::abs(*a - *b) > told_from;
+    };
+    const Jambs jambs = jambs_of(opening);
+    const auto width = taken(opening.width), height = taken(opening.height);
+    if (jambs.near && jambs.far)
+        if (const double by = *jambs.far - *jambs.near; differ(width, by))
+            all.push_back(said(
+                "it was measured %1 wide, and by its jambs it is %2, a difference of %3: the jambs are taken",
+                in_mm(*width), in_mm(by), in_mm(std::abs(*width - by))));
+    const auto sill = level_of(record, opening.sill, opening.plane),
+               head = level_of(record, opening.head, opening.plane);
+    if (sill && head)
+        if (const double by = *head - *sill; differ(height, by))
+            all.push_back(said("it was measured %1 high, and by its levels it is %2, a difference of %3: the "
+                               "levels are taken",
+                               in_mm(*height), in_mm(by), in_mm(std::abs(*height - by))));
+    return all;
+}
+
+/// What the record says against itself.
+Table contradiction_table(const Record &record, const Words &words) {
+    Table table = table_called(words, words.say("Measures that do not agree, or cannot be placed"));
+    table.columns = {flush_left(words.say("What it is about"), 50),
+                     flush_left(words.say("What is said"), 120)};
+    for (const RecordProblem &problem : told_once(contradictions(record)))
+        table.rows.push_back({subject_of(problem.path, record, words), words.words(problem.what)});
+    for (const RecordedOpening &opening : record.openings)
+        for (const Said &what : measured_twice(record, opening))
+            table.rows.push_back({words.say("opening %1", opening.name), words.words(what)});
+    return table;
+}
+
 } // namespace
 
-std::vector<Sheet> measure_part(const Draft &draft, const ReportSource &source) {
-    ReportPages pages = pages_of(draft, draft.words().say("How it was measured"), "measures");
+void measure_part(ReportPages &pages, const Draft &, const ReportSource &source) {
+    pages.begin_part(pages.words().say("How it was measured"), "report-measures");
     const Record &record = *source.record;
     const Words &words = pages.words();
     pages.add_text(
         words.say("Numbers stay as they stand on the field sheets. What was not measured is proposed by "
                   "a rule or by the drawing, and is no finding."));
     pages.add(sheet_table(record, words));
-    for (const Table &table : {plane_table(record, words), doubtful_table(record, words)})
+    for (const Table &table :
+         {plane_table(record, words), doubtful_table(record, words), contradiction_table(record, words)})
         if (!table.rows.empty()) pages.add(table);
-    return pages.finished();
 }
 
 } // namespace roundlay::sheets

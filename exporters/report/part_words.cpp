@@ -2,10 +2,6 @@
 
 namespace roundlay::sheets {
 
-ReportPages pages_of(const Draft &draft, const std::string &title, const std::string &anchor) {
-    return {draft, {title, draft.words().say("Report on the house as it was found"), "report-" + anchor, ""}};
-}
-
 std::string joined(const std::vector<std::string> &words) {
     std::string all;
     for (const std::string &word : words)

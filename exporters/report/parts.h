@@ -1,4 +1,4 @@
-// The parts of a report; each in a file of its own.
+// The parts of a report; each in a file of its own, put on its pages one after the other.
 #pragma once
 
 #include "exporters/report/report.h"
@@ -10,23 +10,20 @@
 namespace roundlay::sheets {
 
 /// Who, when and how exact; what was found, what is decided, how much old wood stays; what is open.
-std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source);
+void summary_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// The plan with what was measured of it, and what is decided wall by wall.
-std::vector<Sheet> plan_part(const Draft &draft, const ReportSource &source);
+void plan_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// A wall by decision and by the condition of its wood.
-std::vector<Sheet> wall_part(const Draft &draft, const ReportSource &source, Index<WallPlace> wall);
-std::vector<Sheet> corner_part(const Draft &draft, const ReportSource &source);
+void wall_part(ReportPages &pages, const Draft &draft, const ReportSource &source, Index<WallPlace> wall);
+void corner_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// Every log in a row: condition, cause, urgency, decision.
-std::vector<Sheet> log_part(const Draft &draft, const ReportSource &source);
+void log_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// Zones, tests, moisture, pegs, later cuts.
-std::vector<Sheet> wood_part(const Draft &draft, const ReportSource &source);
-std::vector<Sheet> photograph_part(const Draft &draft, const ReportSource &source);
+void wood_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
+void photograph_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// What was measured, proposed and contradicted.
-std::vector<Sheet> measure_part(const Draft &draft, const ReportSource &source);
-std::vector<Sheet> caution_part(const Draft &draft, const ReportSource &source);
-
-/// Pages that are called so, as a part of the report.
-ReportPages pages_of(const Draft &draft, const std::string &title, const std::string &anchor);
+void measure_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
+void caution_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 
 /// Tags in one line: "A 1, B 2".
 std::string joined(const std::vector<std::string> &words);

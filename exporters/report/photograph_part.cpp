@@ -66,17 +66,17 @@ Block photo_block(const Named &photo, const std::filesystem::path &folder, const
 
 } // namespace
 
-std::vector<Sheet> photograph_part(const Draft &draft, const ReportSource &source) {
+void photograph_part(ReportPages &pages, const Draft &, const ReportSource &source) {
     const std::vector<Named> photos = named_in(*source.record);
-    if (photos.empty()) return {};
-    ReportPages pages = pages_of(draft, draft.words().say("Photographs"), "photographs");
-    pages.add_text(pages.words().say("Shown from where they lie, by the names that the record has; the files "
-                                     "themselves stay with whoever took them."));
+    if (photos.empty()) return;
+    const Words &words = pages.words();
+    pages.begin_part(words.say("Photographs"), "report-photographs");
     std::vector<Block> blocks;
     for (const Named &photo : photos)
-        blocks.push_back(photo_block(photo, source.folder, pages.words()));
+        blocks.push_back(photo_block(photo, source.folder, words));
     pages.add_side_by_side(std::move(blocks));
-    return pages.finished();
+    pages.add_text(words.say("Shown from where they lie, by the names that the record has; the files "
+                             "themselves stay with whoever took them."));
 }
 
 } // namespace roundlay::sheets

@@ -6,28 +6,22 @@ namespace roundlay::sheets {
 
 namespace {
 
-using Part = std::vector<Sheet> (*)(const Draft &draft, const ReportSource &source);
-
-Subject subject_of(const char *about, Part part, const ReportSource &source) {
-    return {about, [part, source](const Draft &draft) { return part(draft, source); }};
+/// All parts run on, so that one composes all.
+std::vector<Sheet> drawn(const Draft &draft, const ReportSource &source) {
+    ReportPages pages(draft, draft.words().say("Report on the house as it was found"));
+    summary_part(pages, draft, source);
+    plan_part(pages, draft, source);
+    for (const auto wall : draft.layout.walls.indices())
+        wall_part(pages, draft, source, wall);
+    for (const auto part : {corner_part, log_part, wood_part, photograph_part, measure_part, caution_part})
+        part(pages, draft, source);
+    return pages.finished();
 }
 
 } // namespace
 
-SheetSet report_set(const Layout &layout, const ReportSource &source) {
-    SheetSet set{subject_of("report: summary", summary_part, source),
-                 subject_of("report: plan", plan_part, source)};
-    for (const auto wall : layout.walls.indices())
-        set.push_back({"report: wall " + std::to_string(wall.number() + 1),
-                       [wall, source](const Draft &draft) { return wall_part(draft, source, wall); }});
-    for (const auto &[about, part] : {std::pair<const char *, Part>{"report: corners", corner_part},
-                                      {"report: logs", log_part},
-                                      {"report: wood", wood_part},
-                                      {"report: photographs", photograph_part},
-                                      {"report: measures", measure_part},
-                                      {"report: cautions", caution_part}})
-        set.push_back(subject_of(about, part, source));
-    return set;
+SheetSet report_set(const ReportSource &source) {
+    return {{"report", [source](const Draft &draft) { return drawn(draft, source); }}};
 }
 
 } // namespace roundlay::sheets

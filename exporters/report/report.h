@@ -19,9 +19,11 @@ struct ReportSource {
     /// of the layout that is drawn, as if nothing were cut out of mended logs.
     std::vector<FabricFigures> fabric = {};
     std::vector<NewWood> mends = {}; ///< of the house as it shall stand
+    /// What the state is called that `fabric` and `mends` are of; empty: the one that is drawn.
+    std::string counted_in = {};
 };
 
-/// On upright A4 or Letter. Logs are shown where the layout has them.
-SheetSet report_set(const Layout &layout, const ReportSource &source);
+/// On upright A4 or Letter. Logs are shown where the layout that is drawn has them.
+SheetSet report_set(const ReportSource &source);
 
 } // namespace roundlay::sheets

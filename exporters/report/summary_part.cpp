@@ -2,8 +2,10 @@
 #include "exporters/report/found_numbers.h"
 #include "exporters/report/list_paper.h"
 #include "exporters/report/parts.h"
+#include "exporters/report/wall_marks.h"
 #include "exporters/sheets/drawing/columns.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/record/places.h"
 
 #include <algorithm>
 
@@ -11,13 +13,25 @@ namespace roundlay::sheets {
 
 namespace {
 
-Table facts(const Record &record, const Words &words) {
+/// The state whose walls are drawn, and the one whose decisions are counted, where that is another.
+std::string states_of(const Draft &draft, const ReportSource &source, const Words &words) {
+    const std::string &drawn = draft.shell.state, &counted = source.counted_in;
+    const std::string of = drawn.empty() ? words.say("the house as the document states it, a state without a "
+                                                     "name")
+                                         : words.say("the house in its state “%1”", drawn);
+    if (counted.empty() || counted == drawn) return of;
+    return words.say("%1; old wood that stays and mends by its state “%2”", of, counted);
+}
+
+Table facts(const Draft &draft, const ReportSource &source, const Words &words) {
+    const Record &record = *source.record;
     const NumberCounts counts = counts_of(record);
     Table table = table_called(words, words.say("What this rests on"));
     table.columns = {flush_left("", 45), flush_left("", 125)};
     const auto row = [&](std::string what, std::string is) {
         table.rows.push_back({std::move(what), is.empty() ? words.say("not stated") : std::move(is)});
     };
+    row(words.say("what is drawn"), states_of(draft, source, words));
     row(words.say("measured by"), by_and_on(record.by, record.on, words));
     row(words.say("how exact, and how"), record.exactness);
     row(words.say("not seen"), record.not_seen);
@@ -74,8 +88,18 @@ bool is_decided_without_reason(const FoundLog &log) {
            log.decisions.back().what != Decision::keep;
 }
 
+/// Logs of the drawing whose zero is neither of their ends nor of their wall's, by whatever name.
+std::vector<std::string> tags_off_the_drawing(const Record &record, const Layout &layout) {
+    std::vector<std::string> tags;
+    for (const auto &logs : form_logs(record, layout).walls)
+        for (const FormLog &log : logs)
+            if (!log.found.zero.empty() && parts_with_places(log.found) && !zero_of(record, layout, log))
+                tags.push_back(log.found.tag);
+    return tags;
+}
+
 /// What somebody still has to find out or decide, each with the logs that it is about.
-Table open_questions(const Record &record, const Words &words) {
+Table open_questions(const Record &record, const Layout &layout, const Words &words) {
     const struct {
         Said what;
         Question asked;
@@ -88,27 +112,32 @@ Table open_questions(const Record &record, const Words &words) {
          [](const FoundLog &log) { return !has_a_size(log) && !is_gone(log); }},
         {said("soft or rotten, and how deep is not recorded"), has_harm_of_unknown_depth},
         {said("where it lay is not known"), [](const FoundLog &log) { return log.place.wall.empty(); }},
+        {said("places along it are noted, and not from which corner: they are drawn nowhere"), lacks_zero},
     };
     Table table = table_called(words, words.say("Open questions"));
     table.columns = {flush_left(words.say("Question"), 60), flush_right(words.say("Logs"), 14),
                      flush_left(words.say("Tags"), 95)};
-    for (const auto &question : questions) {
-        const std::vector<std::string> tags = tags_where(record, question.asked);
+    const auto add = [&](const Said &what, const std::vector<std::string> &tags) {
         if (!tags.empty())
-            table.rows.push_back({words.words(question.what), std::to_string(tags.size()), joined(tags)});
-    }
+            table.rows.push_back({words.words(what), std::to_string(tags.size()), joined(tags)});
+    };
+    for (const auto &question : questions)
+        add(question.what, tags_where(record, question.asked));
+    add(said("places along it are measured from a corner that is no end of it in the drawing: they are drawn "
+             "nowhere"),
+        tags_off_the_drawing(record, layout));
     return table;
 }
 
 } // namespace
 
-std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source) {
+void summary_part(ReportPages &pages, const Draft &draft, const ReportSource &source) {
     const Record &record = *source.record;
-    ReportPages pages = pages_of(draft, draft.words().say("Summary"), "summary");
+    pages.begin_part(pages.words().say("Summary"), "report-summary");
     const Words &words = pages.words();
-    pages.add(facts(record, words));
+    pages.add(facts(draft, source, words));
     add_fabric(pages, draft, source);
-    const Table open = open_questions(record, words);
+    const Table open = open_questions(record, draft.layout, words);
     if (open.rows.empty())
         pages.add_text(words.say("The record leaves no question open that this report asks."));
     else
@@ -116,7 +145,6 @@ std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source) 
     pages.add_text(
         words.say("What is stated of a house by law or by its protection is for whoever looks after "
                   "it to say; this report holds what was found and decided, and passes no judgement."));
-    return pages.finished();
 }
 
 } // namespace roundlay::sheets

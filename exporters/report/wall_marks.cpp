@@ -3,6 +3,7 @@
 #include "exporters/report/found_numbers.h"
 #include "exporters/report/marks.h"
 #include "exporters/report/parts.h"
+#include "kernel/measured/house_numbers.h"
 
 #include <algorithm>
 
@@ -18,20 +19,32 @@ Along span_of(const Layout &layout, const FormLog &log) {
             along_of(layout, layout.pieces[log.pieces.back()]).to};
 }
 
+/// Of the whole round that the log is one of.
+Along round_of(const Layout &layout, const FormLog &log) {
+    const Piece &own = layout.pieces[log.pieces.front()];
+    Along all = span_of(layout, log);
+    for (const Piece &piece : layout.pieces) {
+        if (!is_log(piece) || piece.wall != own.wall || piece.round != own.round) continue;
+        const Along part = along_of(layout, piece);
+        all = {std::min(all.from, part.from), std::max(all.to, part.to)};
+    }
+    return all;
+}
+
 /// From where to where a zone runs; what is not said runs to the log's end.
-std::optional<Along> along_of(const Layout &layout, const FormLog &log, const ConditionZone &zone) {
+std::optional<Along> along_of(const Record &record, const Layout &layout, const FormLog &log,
+                              const ConditionZone &zone) {
     const Along whole = span_of(layout, log);
+    if (!zone.from.is_taken() && !zone.to.is_taken()) return whole;
+    const auto zero = zero_of(record, layout, log);
     std::vector<double> ends;
     for (const NotedLength *at : {&zone.from, &zone.to}) {
         if (!at->is_taken()) continue;
-        const auto x = place_on_wall(layout, log, *at);
-        if (!x) return {};
-        ends.push_back(*x);
+        if (!zero || !at->value) return {};
+        ends.push_back(zero->place(*at));
     }
     if (ends.size() == 2) return both(whole, {std::min(ends[0], ends[1]), std::max(ends[0], ends[1])});
-    if (ends.empty()) return whole;
-    const bool from_left = log.found.zero == log.ends[0].name;
-    return zone.from.is_taken() == from_left ? Along{ends[0], whole.to} : Along{whole.from, ends[0]};
+    return zone.from.is_taken() == zero->from_left ? Along{ends[0], whole.to} : Along{whole.from, ends[0]};
 }
 
 bool has(const ConditionZone &zone, FoundFace face) {
@@ -55,9 +68,9 @@ std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side) {
     return parts;
 }
 
-void add_zone(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log,
+void add_zone(std::vector<MarkedArea> &areas, const Record &record, const Layout &layout, const FormLog &log,
               const ConditionZone &zone, WallSide side, const Words &words) {
-    const auto along = along_of(layout, log, zone);
+    const auto along = along_of(record, layout, log, zone);
     if (!along || zone.what == Soundness::sound) return;
     const MarkOf mark = mark_of(zone.what, words);
     for (const SeenPart &part : parts_seen(zone, side))
@@ -90,12 +103,16 @@ void add_faces(std::vector<MarkedArea> &areas, const Layout &layout, const FormL
 
 } // namespace
 
-std::optional<double> place_on_wall(const Layout &layout, const FormLog &log, const NotedLength &at) {
-    if (!at.value || log.pieces.empty() || log.found.zero.empty()) return {};
+std::optional<LogZero> zero_of(const Record &record, const Layout &layout, const FormLog &log) {
+    const std::string &zero = log.found.zero;
+    if (log.pieces.empty() || zero.empty()) return {};
     const Along whole = span_of(layout, log);
-    if (log.found.zero == log.ends[0].name) return whole.from + at.value->mm();
-    if (log.found.zero == log.ends[1].name) return whole.to - at.value->mm();
-    return {};
+    if (zero == log.ends[0].name) return LogZero{whole.from, true};
+    if (zero == log.ends[1].name) return LogZero{whole.to, false};
+    const auto end = end_at(record, layout, layout.pieces[log.pieces.front()].wall, zero);
+    if (!log.found.place.piece || !end) return {};
+    const Along round = round_of(layout, log);
+    return *end == LogEnd::left ? LogZero{round.from, true} : LogZero{round.to, false};
 }
 
 std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<FormLog> &logs,
@@ -132,27 +149,30 @@ std::vector<MarkedArea> mend_areas(const Layout &layout, const std::vector<FormL
     return areas;
 }
 
-std::vector<MarkedArea> wood_areas(const Layout &layout, const std::vector<FormLog> &logs, WallSide side,
-                                   const Words &words) {
+std::vector<MarkedArea> wood_areas(const Record &record, const Layout &layout,
+                                   const std::vector<FormLog> &logs, WallSide side, const Words &words) {
     std::vector<MarkedArea> areas;
     for (const FormLog &log : logs)
         add_faces(areas, layout, log, tag_with_marks(log), Hatch::none);
     for (const FormLog &log : logs)
         for (const ConditionZone &zone : log.found.zones)
-            add_zone(areas, layout, log, zone, side, words);
+            add_zone(areas, record, layout, log, zone, side, words);
     return areas;
 }
 
-std::vector<MarkedPoint> found_points(const Layout &layout, const std::vector<FormLog> &logs) {
+std::vector<MarkedPoint> found_points(const Record &record, const Layout &layout,
+                                      const std::vector<FormLog> &logs) {
     std::vector<MarkedPoint> points;
     const auto add = [&](const FormLog &log, const NotedLength &at, double share, auto symbol) {
-        const auto x = place_on_wall(layout, log, at);
+        const auto zero = zero_of(record, layout, log);
+        if (!zero || !at.value) return;
+        const double x = zero->place(at);
         for (const Index<Piece> piece : log.pieces) {
             const Along part = along_of(layout, layout.pieces[piece]);
-            if (!x || *x < part.from || *x > part.to) continue;
+            if (x < part.from || x > part.to) continue;
             constexpr double wide = 1;
-            const auto face = face_outline(layout, layout.pieces[piece], {*x - wide, *x + wide}, {share, 1});
-            if (!face.empty()) points.push_back({{*x, face.front().y}, symbol});
+            const auto face = face_outline(layout, layout.pieces[piece], {x - wide, x + wide}, {share, 1});
+            if (!face.empty()) points.push_back({{x, face.front().y}, symbol});
         }
     };
     constexpr double in_the_log = 0.75, at_its_top = 0.85;

@@ -21,15 +21,23 @@ std::vector<MarkedArea> mend_areas(const Layout &layout, const std::vector<FormL
 
 /// Zones of the wood as they are seen from that side, over the tags. A tag has ≠ behind it where numbers of
 /// the log contradict one another, and p where nobody has measured its height or width.
-std::vector<MarkedArea> wood_areas(const Layout &layout, const std::vector<FormLog> &logs, WallSide side,
-                                   const Words &words);
+std::vector<MarkedArea> wood_areas(const Record &record, const Layout &layout,
+                                   const std::vector<FormLog> &logs, WallSide side, const Words &words);
 
 /// Pegs and later cuts whose place is told.
-std::vector<MarkedPoint> found_points(const Layout &layout, const std::vector<FormLog> &logs);
+std::vector<MarkedPoint> found_points(const Record &record, const Layout &layout,
+                                      const std::vector<FormLog> &logs);
 
-/// Where a running dimension of the log lies in its wall's x; nothing where its zero or its value is not
-/// known.
-std::optional<double> place_on_wall(const Layout &layout, const FormLog &log, const NotedLength &at);
+/// Where the running dimensions of a log start.
+struct LogZero {
+    double x = 0;          ///< of its wall
+    bool from_left = true; ///< they run to the right, seen from outside
+    double place(const NotedLength &at) const { return from_left ? x + at.value->mm() : x - at.value->mm(); }
+};
+
+/// At one of its ends; of a log that begins at an opening perhaps at an end of its wall's round. Nothing
+/// where nobody said from which corner, or that corner is neither: its places are drawn nowhere.
+std::optional<LogZero> zero_of(const Record &record, const Layout &layout, const FormLog &log);
 
 /// Does the record say anything of the wood that only the inside shows?
 bool shows_inside(const std::vector<FormLog> &logs);

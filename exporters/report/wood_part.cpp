@@ -2,6 +2,7 @@
 #include "exporters/report/parts.h"
 #include "exporters/sheets/drawing/columns.h"
 #include "kernel/record/found_words.h"
+#include "kernel/record/places.h"
 
 #include <algorithm>
 
@@ -18,8 +19,14 @@ std::string faces_of(const std::vector<FoundFace> &faces, const Words &words) {
 
 std::string where(const NotedLength &at, const FoundLog &log, const Words &words) {
     if (!at.is_taken()) return "";
-    return log.zero.empty() ? noted_words(at, words)
+    return log.zero.empty() ? noted_words(at, words) + " ?"
                             : words.say("%1 from %2", noted_words(at, words), log.zero);
+}
+
+/// Among what is told here: stations have no table.
+bool has_place_without_zero(FoundLog log) {
+    log.stations.clear();
+    return lacks_zero(log);
 }
 
 Table zone_table(const Record &record, const Words &words) {
@@ -117,18 +124,17 @@ Table later_table(const Record &record, const Words &words) {
 
 } // namespace
 
-std::vector<Sheet> wood_part(const Draft &draft, const ReportSource &source) {
-    ReportPages pages = pages_of(draft, draft.words().say("Wood, pegs and later cuts"), "wood");
+void wood_part(ReportPages &pages, const Draft &, const ReportSource &source) {
     const Record &record = *source.record;
     const Words &words = pages.words();
-    bool any = false;
+    pages.begin_part(words.say("Wood, pegs and later cuts"), "report-wood");
     for (const Table &table :
          {zone_table(record, words), test_table(record, words), moisture_table(record, words),
-          peg_table(record, words), later_table(record, words)}) {
+          peg_table(record, words), later_table(record, words)})
         if (!table.rows.empty()) pages.add(table);
-        any = any || !table.rows.empty();
-    }
-    if (!any) return {};
+    if (std::ranges::any_of(record.logs, has_place_without_zero))
+        pages.add_text(words.say("A place with ? behind it: nobody recorded the corner that it was measured "
+                                 "from, and it is drawn nowhere."));
     if (!moisture_table(record, words).rows.empty())
         pages.add_text(words.say("Moisture is not decay: one sound rafter was 16 % in summer and over 20 % "
                                  "in winter at its surface "
@@ -137,7 +143,6 @@ std::vector<Sheet> wood_part(const Draft &draft, const ReportSource &source) {
                                  "and may spread from wetter wood down to 20 %; some fungi rot wood well "
                                  "below. None of these figures "
                                  "says that a log is safe."));
-    return pages.finished();
 }
 
 } // namespace roundlay::sheets

@@ -105,6 +105,17 @@ TEST_CASE("a length in feet and inches is not broken over two lines") {
     }
 }
 
+TEST_CASE("a mark that stands apart from its word, as in French, begins no line") {
+    const std::string words = "bois ancien remplacé : 1 ; dans « son état » à 29 %, est-ce là ?";
+    for (double width = 20; width < 80; ++width)
+        for (const std::string &line : wrapped(words, width, 2.5)) {
+            INFO(width << ": " << line);
+            CHECK(std::string(":;%?").find(line.front()) == std::string::npos);
+            CHECK_FALSE(line.starts_with("»"));
+            CHECK_FALSE(line.ends_with("«"));
+        }
+}
+
 TEST_CASE("wrapping keeps all words and no line is wider than asked") {
     const std::string text =
         "one two three four five six seven eight Donaudampfschifffahrtsgesellschaft nine";

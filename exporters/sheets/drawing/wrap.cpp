@@ -64,10 +64,20 @@ bool within_length(std::string_view words, std::size_t space) {
     return is_digit(words[space - 1]) && next != std::string_view::npos && words[next] == '/';
 }
 
+/// Whether a mark that stands apart from its word in French, or a percent sign, is parted from it by this
+/// space: `remplacé : 1`, `« ici »`, `29 %`.
+bool beside_mark(std::string_view words, std::size_t space) {
+    if (words.substr(0, space).ends_with("«")) return true;
+    const std::string_view next = words.substr(space + 1);
+    return next.starts_with("»") ||
+           (!next.empty() && std::string_view(":;?!%").find(next[0]) != next.npos &&
+            (next.size() == 1 || std::string_view(" ,.;:)?!").find(next[1]) != next.npos));
+}
+
 /// Up to the next space at which a line may end.
 std::size_t end_of_word(std::string_view words) {
     std::size_t space = words.find(' ');
-    while (space != std::string_view::npos && within_length(words, space))
+    while (space != std::string_view::npos && (within_length(words, space) || beside_mark(words, space)))
         space = words.find(' ', space + 1);
     return space;
 }
