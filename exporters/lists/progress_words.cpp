@@ -15,12 +15,12 @@ std::vector<std::string> tags(const Layout &layout, const std::vector<Index<Piec
     return all;
 }
 
-std::string weight_words(const CutList &list, double low_kg, double high_kg) {
-    const bool metric = list.units == UnitSystem::metric;
+std::string weight_words(const Voice &voice, double low_kg, double high_kg) {
+    const bool metric = voice.system() == UnitSystem::metric;
     const double unit = metric ? 1 : kg_per_pound;
     const auto low = static_cast<long long>(shown_low_weight(low_kg / unit));
     const auto high = static_cast<long long>(shown_high_weight(high_kg / unit));
-    return metric ? list.voice.say("%1 to %2 kg", low, high) : list.voice.say("%1 to %2 lb", low, high);
+    return metric ? voice.say("%1 to %2 kg", low, high) : voice.say("%1 to %2 lb", low, high);
 }
 
 std::string count_words(const Voice &voice, const Left &left, Deed deed) {
@@ -29,14 +29,13 @@ std::string count_words(const Voice &voice, const Left &left, Deed deed) {
                             : voice.say("Down: %1 of %2 pieces.", left.done, all);
 }
 
-std::string left_words(const CutList &list, const Layout &layout, const Left &left) {
-    const Voice &voice = list.voice;
+std::string left_words(const Voice &voice, const Layout &layout, const Left &left) {
     if (left.left == 0) return voice.say("Nothing is left.");
     if (!left.weights_known)
         return voice.say("Left: %1 {piece|pieces}; what they weigh is not known.", left.left);
     return voice.say("Left: %1 {piece|pieces}, %2; the heaviest lift of them %3, %4.", left.left,
-                     weight_words(list, left.low_kg, left.high_kg), layout.pieces[*left.heaviest].tag,
-                     weight_words(list, left.heaviest_low_kg, left.heaviest_high_kg));
+                     weight_words(voice, left.low_kg, left.high_kg), layout.pieces[*left.heaviest].tag,
+                     weight_words(voice, left.heaviest_low_kg, left.heaviest_high_kg));
 }
 
 std::string now_words(const Voice &voice, const Layout &layout, const std::vector<Index<Piece>> &now,
@@ -94,13 +93,18 @@ std::vector<Entry> turn_cells(const CutList &list, const Layout &layout, const S
     return cells;
 }
 
-std::vector<std::string> progress_words(const CutList &list, const Shell &shell, const Layout &layout,
+std::string order_caution(const Voice &voice) {
+    return voice.say("The order is geometry alone: what lies free to rise. Whether a wall, a corner or a "
+                     "roof stands meanwhile, what is braced, and with what is lifted, is for a licensed "
+                     "professional and whoever is on the site.");
+}
+
+std::vector<std::string> progress_words(const Voice &voice, const Shell &shell, const Layout &layout,
                                         const Bodies &bodies, const Site &site, Deed deed) {
     const Left left = what_is_left(shell, layout, bodies, site.ticked, deed);
-    std::vector<std::string> words{count_words(list.voice, left, deed) + " " +
-                                   left_words(list, layout, left)};
+    std::vector<std::string> words{count_words(voice, left, deed) + " " + left_words(voice, layout, left)};
     const auto now = may_now(layout, site, deed);
-    if (!now.empty()) words.push_back(now_words(list.voice, layout, now, deed));
+    if (!now.empty()) words.push_back(now_words(voice, layout, now, deed));
     return words;
 }
 

@@ -18,8 +18,11 @@ std::vector<Column> turn_columns(const CutList &list, Deed deed);
 std::vector<Entry> turn_cells(const CutList &list, const Layout &layout, const Site &site, Deed deed,
                               Index<Piece> piece);
 
+/// What the order of the work does not say.
+std::string order_caution(const Voice &voice);
+
 /// How many are up or down, what is left and weighs, the heaviest lift of it, what may come now: sentences.
-std::vector<std::string> progress_words(const CutList &list, const Shell &shell, const Layout &layout,
+std::vector<std::string> progress_words(const Voice &voice, const Shell &shell, const Layout &layout,
                                         const Bodies &bodies, const Site &site, Deed deed);
 
 } // namespace roundlay

@@ -7,6 +7,7 @@
 #include "exporters/registry/exporters.h"
 #include "exporters/registry/list_sheets.h"
 #include "exporters/registry/paper.h"
+#include "exporters/registry/shared_order.h"
 
 #include <iterator>
 
@@ -64,7 +65,7 @@ std::optional<ExportFailure> add_cut_lists(const CutList &list, Lists &lists, Pr
 
 std::optional<ExportFailure> add_orders_of_work(const ExportJob &job, const CutList &list, Lists &lists) {
     const auto steps = taking_down(job.layout, job.bodies);
-    const Site site = site_of(*job.record, job.shell, job.layout, job.bodies);
+    const Site site = site_of(job, *job.record);
     if (auto failure =
             lists.add("taking-down.csv", said("taking down"), down_table(list, job.layout, site, steps),
                       "taking down: what is free to rise, one after the other; geometry alone"))

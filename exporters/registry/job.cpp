@@ -1,6 +1,7 @@
 #include "exporters/registry/job.h"
 
 #include "exporters/registry/drawn_pictures.h"
+#include "exporters/registry/shared_order.h"
 #include "exporters/sheets/set/composed_sheets.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/review/review.h"
@@ -13,6 +14,10 @@ std::shared_ptr<sheets::ComposedSheets> no_sheets() {
 
 std::shared_ptr<DrawnPictures> no_pictures() {
     return std::make_shared<DrawnPictures>();
+}
+
+std::shared_ptr<SharedOrder> no_order() {
+    return std::make_shared<SharedOrder>();
 }
 
 std::shared_ptr<const Record> no_record() {

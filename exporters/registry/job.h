@@ -23,10 +23,13 @@ class ComposedSheets;
 namespace roundlay {
 
 class DrawnPictures;
+class SharedOrder;
 
 /// None composed, none drawn yet.
 std::shared_ptr<sheets::ComposedSheets> no_sheets();
 std::shared_ptr<DrawnPictures> no_pictures();
+/// Not worked out yet.
+std::shared_ptr<SharedOrder> no_order();
 
 /// Nothing is said of a house that stands.
 std::shared_ptr<const Record> no_record();
@@ -67,6 +70,7 @@ struct ExportJob {
     /// or a picture is asked for.
     std::shared_ptr<sheets::ComposedSheets> composed = no_sheets();
     std::shared_ptr<DrawnPictures> pictures = no_pictures();
+    std::shared_ptr<SharedOrder> order = no_order(); ///< of the raise
 };
 
 /// Speaks the job's language in the units of its shell.

@@ -31,46 +31,13 @@ Along round_of(const Layout &layout, const FormLog &log) {
     return all;
 }
 
-/// From where to where a zone runs; what is not said runs to the log's end.
-std::optional<Along> along_of(const Record &record, const Layout &layout, const FormLog &log,
-                              const ConditionZone &zone) {
-    const Along whole = span_of(layout, log);
-    if (!zone.from.is_taken() && !zone.to.is_taken()) return whole;
-    const auto zero = zero_of(record, layout, log);
-    std::vector<double> ends;
-    for (const NotedLength *at : {&zone.from, &zone.to}) {
-        if (!at->is_taken()) continue;
-        if (!zero || !at->value) return {};
-        ends.push_back(zero->place(*at));
-    }
-    if (ends.size() == 2) return both(whole, {std::min(ends[0], ends[1]), std::max(ends[0], ends[1])});
-    return zone.from.is_taken() == zero->from_left ? Along{ends[0], whole.to} : Along{whole.from, ends[0]};
-}
-
 bool has(const ConditionZone &zone, FoundFace face) {
     return std::ranges::count(zone.faces, face) > 0;
 }
 
-struct SeenPart {
-    Band band;
-    bool behind = false; ///< it lies on the other side alone
-};
-
-/// Which parts of the log's face show the zone on that side.
-std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side) {
-    const FoundFace near = side == WallSide::outside ? FoundFace::outside : FoundFace::inside,
-                    away = side == WallSide::outside ? FoundFace::inside : FoundFace::outside;
-    if (zone.faces.empty() || has(zone, near)) return {{{}}};
-    std::vector<SeenPart> parts;
-    if (has(zone, FoundFace::top)) parts.push_back({upper});
-    if (has(zone, FoundFace::under)) parts.push_back({lower});
-    if (parts.empty() && has(zone, away)) parts.push_back({{}, true});
-    return parts;
-}
-
 void add_zone(std::vector<MarkedArea> &areas, const Record &record, const Layout &layout, const FormLog &log,
               const ConditionZone &zone, WallSide side, const Words &words) {
-    const auto along = along_of(record, layout, log, zone);
+    const auto along = zone_on_wall(record, layout, log, zone);
     if (!along || zone.what == Soundness::sound) return;
     const MarkOf mark = mark_of(zone.what, words);
     for (const SeenPart &part : parts_seen(zone, side))
@@ -113,6 +80,32 @@ std::optional<LogZero> zero_of(const Record &record, const Layout &layout, const
     if (!log.found.place.piece || !end) return {};
     const Along round = round_of(layout, log);
     return *end == LogEnd::left ? LogZero{round.from, true} : LogZero{round.to, false};
+}
+
+std::optional<Along> zone_on_wall(const Record &record, const Layout &layout, const FormLog &log,
+                                  const ConditionZone &zone) {
+    const Along whole = span_of(layout, log);
+    if (!zone.from.is_taken() && !zone.to.is_taken()) return whole;
+    const auto zero = zero_of(record, layout, log);
+    std::vector<double> ends;
+    for (const NotedLength *at : {&zone.from, &zone.to}) {
+        if (!at->is_taken()) continue;
+        if (!zero || !at->value) return {};
+        ends.push_back(zero->place(*at));
+    }
+    if (ends.size() == 2) return both(whole, {std::min(ends[0], ends[1]), std::max(ends[0], ends[1])});
+    return zone.from.is_taken() == zero->from_left ? Along{ends[0], whole.to} : Along{whole.from, ends[0]};
+}
+
+std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side) {
+    const FoundFace near = side == WallSide::outside ? FoundFace::outside : FoundFace::inside,
+                    away = side == WallSide::outside ? FoundFace::inside : FoundFace::outside;
+    if (zone.faces.empty() || has(zone, near)) return {{{}}};
+    std::vector<SeenPart> parts;
+    if (has(zone, FoundFace::top)) parts.push_back({upper});
+    if (has(zone, FoundFace::under)) parts.push_back({lower});
+    if (parts.empty() && has(zone, away)) parts.push_back({{}, true});
+    return parts;
 }
 
 std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<FormLog> &logs,

@@ -39,6 +39,20 @@ struct LogZero {
 /// where nobody said from which corner, or that corner is neither: its places are drawn nowhere.
 std::optional<LogZero> zero_of(const Record &record, const Layout &layout, const FormLog &log);
 
+/// A part of a log's face.
+struct SeenPart {
+    Band band;
+    bool behind = false; ///< what lies there lies on the other side alone
+};
+
+/// Which parts of the log's face show the zone on that side.
+std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side);
+
+/// From where to where a zone of the log runs in its wall's x; what is not said runs to the log's end.
+/// Nothing where a place that is said is not known.
+std::optional<Along> zone_on_wall(const Record &record, const Layout &layout, const FormLog &log,
+                                  const ConditionZone &zone);
+
 /// Does the record say anything of the wood that only the inside shows?
 bool shows_inside(const std::vector<FormLog> &logs);
 

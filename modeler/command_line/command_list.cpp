@@ -7,6 +7,7 @@
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
+#include "exporters/registry/shared_order.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
@@ -30,6 +31,7 @@ struct ListOptions {
 };
 
 struct Listed {
+    const ExportJob &job;
     const Record &record;
     const CutList &list;
     const Shell &shell;
@@ -40,7 +42,7 @@ struct Listed {
     Language language = Language::english;
 
     Voice voice() const { return Voice({language, shell.units}); }
-    Site site() const { return site_of(record, shell, layout, bodies); }
+    Site site() const { return site_of(job, record); }
 };
 
 FabricFigures figures_of(const Listed &l, std::optional<std::size_t> decisions = {}) {
@@ -173,10 +175,7 @@ std::string note_on(const Listed &listed, const std::string &what) {
         return voice.say(
             "Heights are over the foundation. A sill or a head of an opening anywhere between one "
             "log's top and the under face of the log over it leaves no sliver of wood.");
-    if (is_order_of_work(what))
-        return voice.say("The order is geometry alone: what lies free to rise. Whether a wall, a corner or a "
-                         "roof stands meanwhile, what is braced, and with what is lifted, is for a licensed "
-                         "professional and whoever is on the site.");
+    if (is_order_of_work(what)) return order_caution(voice);
     return "";
 }
 
@@ -188,7 +187,7 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
     if (const std::string note = note_on(listed, what); !note.empty()) text += "\n" + wrapped(note);
     if (is_order_of_work(what))
         for (const std::string &paragraph :
-             progress_words(listed.list, listed.shell, listed.layout, listed.bodies, listed.site(),
+             progress_words(listed.list.voice, listed.shell, listed.layout, listed.bodies, listed.site(),
                             what == "raising" ? Deed::up : Deed::down))
             text += "\n" + wrapped(paragraph);
     if (what == "openings") text += settling_words(listed);
@@ -202,7 +201,7 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
-    (void)chosen({{}, {}, {}, {}, {}, {}, {}},
+    (void)chosen({{}, {}, {}, {}, {}, {}, {}, {}},
                  options.what); // a wrong name is told before a long document is read
     auto loaded = load(console, options.document, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
@@ -210,9 +209,15 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     const Record &record = std::get<Loaded>(loaded).input.read.record;
     CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
     tell_found(list, record, job.layout);
-    const Listed listed{
-        record,          list, job.shell, job.layout, job.bodies, found_layout(job), found_bodies(job),
-        console.language};
+    const Listed listed{job,
+                        record,
+                        list,
+                        job.shell,
+                        job.layout,
+                        job.bodies,
+                        found_layout(job),
+                        found_bodies(job),
+                        console.language};
     const Table table = with_state(chosen(listed, options.what), job.shell);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));

@@ -1,5 +1,5 @@
-#include "exporters/lists/list_cells.h"
 #include "exporters/lists/progress_words.h"
+#include "exporters/registry/shared_order.h"
 #include "kernel/document/restate.h"
 #include "kernel/document/words.h"
 #include "kernel/measure/nearest_name.h"
@@ -89,9 +89,9 @@ void tell_new_problems(const Console &console, const Loaded &before, const Expor
 }
 
 void tell_progress(const Console &console, const ExportJob &job, const Record &record, Deed deed) {
-    const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
-    const Site site = site_of(record, job.shell, job.layout, job.bodies);
-    for (const std::string &words : progress_words(list, job.shell, job.layout, job.bodies, site,
+    const Voice voice({console.language, job.shell.units});
+    const Site site = site_of(job, record);
+    for (const std::string &words : progress_words(voice, job.shell, job.layout, job.bodies, site,
                                                    deed == Deed::down ? Deed::down : Deed::up))
         console.tell(words);
 }

@@ -1,8 +1,8 @@
 #include "modeler/command_line/decisions.h"
 
+#include "exporters/registry/shared_order.h"
 #include "exporters/words/words.h"
 #include "kernel/fabric/fabric.h"
-#include "kernel/progress/ticked.h"
 
 #include <algorithm>
 
@@ -40,9 +40,8 @@ void add_tick_problems(Input &input, const ExportJob &job) {
     std::vector<std::string> states;
     for (const HouseState &state : input.read.states)
         states.push_back(state.name);
-    add_warnings(tick_problems(input.read.record, job.shell, job.layout,
-                               raising_order(job.layout, job.bodies), states),
-                 job, input);
+    add_warnings(tick_problems(input.read.record, job.shell, job.layout, raising_order_of(job), states), job,
+                 input);
 }
 
 } // namespace roundlay

@@ -1,15 +1,20 @@
 // What the record says of the house itself, and what is noted of a log beside its sizes.
 #include "kernel/document/document.h"
+#include "kernel/layout/openings/openings.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/panels/message_bar.h"
 #include "modeler/window/record/at_hand.h"
 #include "modeler/window/record/note_edit.h"
+#include "modeler/window/record/photographs.h"
 #include "modeler/window/record/record_panel.h"
 #include "tests/window/support/recording.h"
 #include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QApplication>
+#include <QCommandLinkButton>
+#include <QDir>
 #include <QLabel>
 #include <QTest>
 
@@ -22,8 +27,11 @@ class HouseFieldsTest : public WindowTest {
   private slots:
     void walls_and_corners_are_recorded_where_they_are_chosen();
     void planes_and_diagonals_come_one_after_the_other();
+    void an_opening_is_typed_round_by_the_keyboard_alone();
+    void openings_are_told_apart_by_name_and_wall();
     void moisture_and_what_was_tried_are_typed();
     void photographs_are_taken_from_their_files();
+    void photographs_of_the_demo_are_found();
 
   private:
     static MeasureEdit *typed(MainWindow &window, const char *name, const QString &words) {
@@ -104,6 +112,95 @@ void HouseFieldsTest::planes_and_diagonals_come_one_after_the_other() {
     window.close_document();
 }
 
+void HouseFieldsTest::an_opening_is_typed_round_by_the_keyboard_alone() {
+    MainWindow window(kept());
+    Shell shell = a_room_with_a_door();
+    shell.openings.push_back(shell.openings.front());
+    shell.openings.back().kind = OpeningKind::window;
+    shell.openings.back().wall = "C";
+    shell.openings.back().sill = Length::mm(900);
+    shell.openings.back().height = Length::mm(800);
+    open_record(window, shell);
+    const std::string before = window.desk().document().text();
+    window.selection().choose_opening(roundlay::window::shell(window), 0);
+    QTest::qWait(20);
+    auto *zero = window.record().findChild<QLineEdit *>("opening_zero");
+    QVERIFY(zero->isVisible() && !zero->placeholderText().isEmpty());
+    const std::string corner = window.desk().standing()->job.layout.corners.front().name;
+    zero->setFocus();
+    const std::vector<std::pair<const char *, QString>> boxes = {
+        {"opening_zero", QString::fromStdString(corner)},
+        {"opening_near_at_sill", "2000 mm"},
+        {"opening_far_at_sill", "3005 mm"},
+        {"opening_near_at_head", "2010 mm"},
+        {"opening_far_at_head", "3015 mm"},
+        {"opening_width", "1005 mm"},
+        {"opening_height", "2040 mm"},
+        {"opening_sill", "-20 mm"},
+        {"opening_head", "+2020 mm"},
+        {"opening_plane", ""},
+        {"opening_sheet", ""},
+        {"opening_note", "frame sawn out"}};
+    for (const auto &[name, words] : boxes) {
+        QCOMPARE(at_hand(), QLatin1String(name));
+        type_here(words);
+        press_enter();
+    }
+    Record now = record(window);
+    QCOMPARE(now.openings.size(), std::size_t(1));
+    const RecordedOpening &door = now.openings.front();
+    QCOMPARE(door.name, name_of(roundlay::window::shell(window), 0));
+    QCOMPARE(door.zero, corner);
+    QCOMPARE(door.near_at_sill.value, std::optional(Length::mm(2000)));
+    QCOMPARE(door.far_at_head.value, std::optional(Length::mm(3015)));
+    QCOMPARE(door.sill.written, std::string("-20 mm"));
+    QCOMPARE(door.head.value, std::optional(Length::mm(2020)));
+    QCOMPARE(door.note, std::string("frame sawn out"));
+    // Past the last box comes the next opening, and with Shift one goes back.
+    QVERIFY(window.selection().is_opening(1));
+    QCOMPARE(at_hand(), QStringLiteral("opening_zero"));
+    QVERIFY(zero->text().isEmpty());
+    press_enter();
+    QCOMPARE(at_hand(), QStringLiteral("opening_near_at_sill"));
+    type_here("abc");
+    press_enter();
+    QCOMPARE(at_hand(), QStringLiteral("opening_near_at_sill")); // to be put right first
+    QVERIFY(!qobject_cast<MeasureEdit *>(QApplication::focusWidget())->complaint().isEmpty());
+    QCOMPARE(record(window), now);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    press_enter(Qt::ShiftModifier);
+    QCOMPARE(at_hand(), QStringLiteral("opening_zero"));
+    keep_picture(window, "opening-fields");
+    while (window.desk().history().canUndo())
+        window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), before);
+    window.close_document();
+}
+
+void HouseFieldsTest::openings_are_told_apart_by_name_and_wall() {
+    MainWindow window(kept());
+    Shell shell = a_room_with_a_door();
+    shell.openings.front().name = "door";
+    shell.openings.push_back(shell.openings.front());
+    shell.openings.back().wall = "C";
+    open_record(window, shell);
+    for (const int which : {0, 1}) {
+        window.selection().choose_opening(roundlay::window::shell(window), which);
+        QVERIFY(typed(window, "opening_width", which == 0 ? "1001 mm" : "1002 mm"));
+    }
+    Record now = record(window);
+    QCOMPARE(now.openings.size(), std::size_t(2));
+    QCOMPARE(now.openings[0].wall + now.openings[1].wall, std::string("AC"));
+    QCOMPARE(now.openings[1].width.value, std::optional(Length::mm(1002)));
+    window.selection().choose_opening(roundlay::window::shell(window), 0);
+    QCOMPARE(window.record().findChild<QLineEdit *>("opening_width")->text(), QStringLiteral("1001 mm"));
+    QVERIFY(typed(window, "opening_width", "")); // nothing is said of it any more
+    now = record(window);
+    QCOMPARE(now.openings.size(), std::size_t(1));
+    QCOMPARE(now.openings[0].wall, std::string("C"));
+    window.close_document();
+}
+
 void HouseFieldsTest::moisture_and_what_was_tried_are_typed() {
     MainWindow window(kept());
     open_record(window, a_room());
@@ -162,6 +259,45 @@ void HouseFieldsTest::photographs_are_taken_from_their_files() {
     window.record().add_photographs({near, near, QDir::rootPath() + "elsewhere/a.png"});
     QCOMPARE(found(window, tag)->photographs,
              (std::vector<std::string>{"sill.png", (QDir::rootPath() + "elsewhere/a.png").toStdString()}));
+    window.close_document();
+}
+
+void HouseFieldsTest::photographs_of_the_demo_are_found() {
+    MainWindow window(kept());
+    window.resize(1300, 800);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    QCommandLinkButton *link = nullptr;
+    for (auto *each : window.findChildren<QCommandLinkButton *>())
+        if (each->text().contains("Old house")) link = each;
+    QVERIFY(link != nullptr);
+    QTest::mouseClick(link, Qt::LeftButton);
+    QVERIFY(settled(window));
+    raise(window, "record");
+    const auto look = [&] {
+        int names = 0, seen = 0;
+        for (std::size_t i = 0; i < window.at_hand().logs().size(); ++i) {
+            const auto photographs = window.at_hand().logs()[i].found.photographs;
+            if (photographs.empty()) continue;
+            window.at_hand().take(i);
+            names += static_cast<int>(photographs.size());
+            seen += window.record().photographs().seen();
+        }
+        return std::pair(names, seen);
+    };
+    QCOMPARE(look(), std::pair(4, 4));
+    keep_picture(window, "demo-photographs");
+    // Saved, it looks beside itself; they are put there where the person wants them.
+    const QDir folder(folder_.filePath("saved"));
+    QVERIFY(QDir().mkpath(folder.path()));
+    QVERIFY(window.save_to(folder.filePath("mine.roundlay")));
+    QCOMPARE(look(), std::pair(4, 0));
+    QVERIFY(window.message().isVisible());
+    window.message().answer(0);
+    QCOMPARE(folder.entryList(QDir::Dirs | QDir::NoDotAndDotDot), QStringList("old-house"));
+    QCOMPARE(look(), std::pair(4, 4));
+    QVERIFY(window.save_to(folder.filePath("mine.roundlay")));
+    QVERIFY(!window.message().isVisible()); // asked once
     window.close_document();
 }
 

@@ -17,6 +17,7 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/zone_skins.h"
 #include "tests/window/support/recording.h"
 #include "tests/window/support/window_test.h"
 
@@ -74,6 +75,7 @@ class RecordViewsTest : public WindowTest {
   private slots:
     void a_log_is_decided_about_on_a_right_click();
     void every_colouring_of_the_record_has_a_legend_and_patterns();
+    void zones_lie_on_their_faces_in_the_model();
     void measured_is_what_the_report_calls_measured();
     void a_zone_is_drawn_by_hand_on_a_face();
     void all_of_it_is_seen_on_a_small_screen_in_both_languages();
@@ -206,6 +208,111 @@ void RecordViewsTest::every_colouring_of_the_record_has_a_legend_and_patterns() 
     window.close_document();
 }
 
+void RecordViewsTest::zones_lie_on_their_faces_in_the_model() {
+    MainWindow window(kept());
+    window.resize(1300, 800);
+    QVERIFY(shown(window, a_room(), "Zones"));
+    if (window.model().view() == nullptr) QSKIP("no model is drawn here");
+    const auto pieces = window.desk().standing()->job.layout.pieces.size();
+    const auto in_round = [&](int round) {
+        return *piece_tagged(window.desk().standing()->job.layout, "A-0" + std::to_string(round) + "-1");
+    };
+    const std::string left = window.desk().standing()->job.layout.pieces[in_round(2)].datum.at;
+    const auto zone = [](Soundness what, const char *from, const char *to, std::vector<FoundFace> faces) {
+        return ConditionZone{.what = what, .from = {.written = from}, .to = {.written = to}, .faces = faces};
+    };
+    QVERIFY(window.desk().edit_record("Record", [&](const Record &before) {
+        Record next = before;
+        for (int round = 2; round < 5; ++round) {
+            next.logs.push_back(log_in(qPrintable(QStringLiteral("L %1").arg(round)), round));
+            if (round < 4) next.logs.back().zero = left; // of the last nobody knows where its zone is
+        }
+        next.logs[0].zones = {zone(Soundness::rotten, "1000 mm", "2500 mm", {FoundFace::outside})};
+        next.logs[1].zones = {
+            zone(Soundness::missing, "0 mm", "700 mm", {FoundFace::inside, FoundFace::top})};
+        next.logs[2].zones = {zone(Soundness::soft, "0 mm", "700 mm", {})};
+        return std::optional(next);
+    }));
+    QVERIFY(settled(window));
+    QCOMPARE(window.model().view()->scene().instances.size(), pieces);
+    window.action("colour_condition")->trigger();
+    const Scene &scene = window.model().view()->scene();
+    const Layout &layout = window.desk().standing()->job.layout;
+    QCOMPARE(scene.instances.size(), pieces + 2);
+    const auto marks = record_marks(Colouring::condition);
+    const auto has_fill = [&](const Instance &instance, Soundness what) {
+        const QColor fill = soundness_mark(what).fill;
+        return instance.colour == Colour{static_cast<std::uint8_t>(fill.red()),
+                                         static_cast<std::uint8_t>(fill.green()),
+                                         static_cast<std::uint8_t>(fill.blue())};
+    };
+    const auto skin_on = [&](int round) {
+        const auto at =
+            std::find_if(scene.instances.begin() + static_cast<std::ptrdiff_t>(pieces), scene.instances.end(),
+                         [&](const Instance &i) { return i.id == in_round(round).number(); });
+        return *at;
+    };
+    // On the outside alone, from 1000 to 2500 mm; of a band that is not whole as much as there is.
+    const Instance rotten = skin_on(2);
+    QVERIFY(has_fill(rotten, Soundness::rotten));
+    const WallPlace &wall = layout.walls[layout.pieces[in_round(2)].wall];
+    const ShadedMesh &skin = scene.models[rotten.model]->levels.front();
+    double painted = 0;
+    for (const ShadedCorner &corner : skin.corners) {
+        QVERIFY(corner.position[0] > 999.9F && corner.position[0] < 2500.1F);
+        const Vec3 at = rotten.frame.to_world({corner.position[0], corner.position[1], corner.position[2]});
+        QVERIFY2(wall.frame.to_local(at).y < 1, qPrintable(QString::number(wall.frame.to_local(at).y)));
+        painted = std::max(painted, static_cast<double>(corner.position[0]));
+    }
+    QVERIFY(painted > 2400);
+    // Closed, so that a section through it is one: every side of a triangle has its other.
+    QVERIFY(!skin.triangles.empty() && skin.triangles.size() % 3 == 0);
+    const Instance missing = skin_on(3);
+    QVERIFY(has_fill(missing, Soundness::missing));
+    bool inside = false;
+    for (const ShadedCorner &corner : scene.models[missing.model]->levels.front().corners) {
+        const Vec3 at = missing.frame.to_world({corner.position[0], corner.position[1], corner.position[2]});
+        inside = inside || wall.frame.to_local(at).y > 100;
+        QVERIFY(corner.position[0] < 700.1F);
+    }
+    QVERIFY(inside);
+    // Where the place is not known the whole log tells it; what lies under a zone is as if nothing was said.
+    QVERIFY(has_fill(scene.instances[in_round(4).at()], Soundness::soft));
+    const QColor none = marks.front().fill;
+    QCOMPARE(static_cast<int>(scene.instances[in_round(2).at()].colour.r), none.red());
+    for (std::size_t mark = 1; mark < marks.size(); ++mark) // by more than the colour
+        QVERIFY(painted_share(mark) > painted_share(mark - 1));
+    QVERIFY(std::ranges::any_of(window.model().view()->legend_panel().entries(),
+                                [](const LegendEntry &entry) { return entry.words.contains("bands"); }));
+    raise(window, "elevation");
+    QTest::qWait(300);
+    keep_picture(window, "zones-in-the-model");
+    // On the elevation as on the model; what is on the inside alone is an outline.
+    const QImage seen = greys(window.elevation());
+    const auto patch = [&](double x, int round) {
+        const double up = wall.frame.to_local(layout.pieces[in_round(round)].frame.to_world({0, 0, 0})).z +
+                          layout.pieces[in_round(round)].blank.height / 2;
+        const QPoint at = (window.elevation().to_screen({x, up}) * seen.devicePixelRatio()).toPoint();
+        double sum = 0;
+        for (int i = -8; i <= 8; ++i)
+            for (int j = -2; j <= 2; ++j)
+                sum += qGray(seen.pixel(at + QPoint(i, j)));
+        return sum;
+    };
+    QVERIFY(std::abs(patch(1700, 2) - patch(4000, 2)) > 500);
+    QVERIFY(std::abs(patch(3200, 2) - patch(4000, 2)) < 500);
+    // A hand that points at a zone chooses its log, and the choice leaves the zones there.
+    const Vec3 on_zone = wall.frame.to_world(
+        {layout.pieces[in_round(2)].blank.length / 3, -2, wall.frame.to_local(rotten.frame.origin).z + 100});
+    QTest::mouseClick(window.model().view(), Qt::LeftButton, {},
+                      window.model().view()->on_screen(on_zone).toPoint());
+    QVERIFY(window.selection().is_piece(layout.pieces[in_round(2)].tag));
+    QCOMPARE(window.model().view()->scene().instances.size(), pieces + 2);
+    window.action("colour_wall")->trigger();
+    QCOMPARE(window.model().view()->scene().instances.size(), pieces);
+    window.close_document();
+}
+
 /// Of its length alone nobody knows how large a log is; zones drawn by hand take nothing from what was
 /// measured.
 void RecordViewsTest::measured_is_what_the_report_calls_measured() {
@@ -226,8 +333,8 @@ void RecordViewsTest::measured_is_what_the_report_calls_measured() {
     logs[5].length = noted("6 m", Certainty::contradicted);
     Record record;
     record.logs = logs;
-    const Layout &layout = window.desk().standing()->job.layout;
-    const auto marks = marked_pieces(record, layout, Colouring::certainty);
+    const ExportJob &job = window.desk().standing()->job;
+    const auto marks = marked_pieces(record, job, Colouring::certainty);
     const QStringList words{"not recorded: by the plan alone",
                             "measured",
                             "partly measured",
@@ -235,7 +342,7 @@ void RecordViewsTest::measured_is_what_the_report_calls_measured() {
                             "proposed only",
                             "contradicted"};
     for (int i = 0; i < 6; ++i) {
-        const auto piece = piece_tagged(layout, "A-0" + std::to_string(i + 2) + "-1");
+        const auto piece = piece_tagged(job.layout, "A-0" + std::to_string(i + 2) + "-1");
         QVERIFY(piece.has_value());
         QCOMPARE(record_marks(Colouring::certainty)[marks[*piece]].words, words[i]);
     }

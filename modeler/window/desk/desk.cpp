@@ -82,6 +82,7 @@ Desk::Desk(QObject *parent)
     told_of_search_.setInterval(wondered_at_ms);
     connect(&told_of_search_, &QTimer::timeout, this, &Desk::searching);
     connect(workshop_.get(), &Workshop::worked, this, &Desk::take, Qt::QueuedConnection);
+    connect(workshop_.get(), &Workshop::ordered, this, &Desk::order_known, Qt::QueuedConnection);
     connect(&history_, &QUndoStack::cleanChanged, this, &Desk::file_changed);
     looking_.setSingleShot(true);
     looking_.setInterval(replaced_within_ms);
@@ -119,9 +120,9 @@ std::optional<QString> Desk::open(const QString &path) {
     return {};
 }
 
-void Desk::begin(const QString &title, const std::string &text, Begun how) {
+void Desk::begin(const QString &title, const std::string &text, Begun how, const QString &folder) {
     on_disk_.reset();
-    start_over({}, title, Document(text, title.toStdString()), how == Begun::made);
+    start_over({}, title, Document(text, title.toStdString()), how == Begun::made, folder);
 }
 
 void Desk::recover(const QString &path, const QString &title, const std::string &text,
@@ -165,6 +166,10 @@ void Desk::close() {
 QString Desk::title() const {
     if (!path_.isEmpty()) return QFileInfo(path_).completeBaseName();
     return title_.isEmpty() ? tr("Untitled shell") : title_;
+}
+
+QString Desk::folder() const {
+    return path_.isEmpty() ? begun_beside_ : QFileInfo(path_).absolutePath();
 }
 
 bool Desk::unsaved() const {
@@ -247,10 +252,12 @@ void Desk::set_text(const std::string &text) {
     if (unsaved() != was_unsaved) emit file_changed(); // not at every step of a drag
 }
 
-void Desk::start_over(const QString &path, const QString &title, Document document, bool loose) {
+void Desk::start_over(const QString &path, const QString &title, Document document, bool loose,
+                      const QString &folder) {
     open_ = true;
     path_ = path;
     title_ = title;
+    begun_beside_ = folder;
     document_ = std::move(document);
     before_drag_.reset();
     seen_.clear();

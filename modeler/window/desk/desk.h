@@ -33,7 +33,9 @@ class Desk : public QObject {
 
     // Which document. A returned text is a sentence that says why it could not be done.
     std::optional<QString> open(const QString &path);
-    void begin(const QString &title, const std::string &text, Begun how = Begun::made);
+    /// `folder`: what its photographs lie beside until it is saved; may be empty.
+    void begin(const QString &title, const std::string &text, Begun how = Begun::made,
+               const QString &folder = {});
     /// Unsaved work of a session that ended badly. `path` is empty where it was never saved; `on_disk` is
     /// what the file held for that session.
     void recover(const QString &path, const QString &title, const std::string &text,
@@ -46,6 +48,7 @@ class Desk : public QObject {
     bool is_open() const { return open_; }
     const QString &path() const { return path_; } ///< empty = never saved
     QString title() const;                        ///< for the window
+    QString folder() const;                       ///< that photographs lie beside; empty while there is none
     bool unsaved() const;
     /// True where the file does not hold any more what was opened or saved last.
     bool changed_on_disk() const;
@@ -106,6 +109,7 @@ class Desk : public QObject {
     void state_changed();
     void seen_changed();   ///< another state of the house is asked for
     void models_changed(); ///< and nothing else of the state
+    void order_known();    ///< of the raise, of the newest state that stands
     void refused(const QString &why);
     void failed(const QString &what); ///< the program itself, working the text out
     void searching();                 ///< for so long that a person wonders
@@ -114,7 +118,8 @@ class Desk : public QObject {
   private:
     friend class TextEdit;
     void set_text(const std::string &text); ///< by the history
-    void start_over(const QString &path, const QString &title, Document document, bool loose = false);
+    void start_over(const QString &path, const QString &title, Document document, bool loose = false,
+                    const QString &folder = {});
     void work_out();
     void take(StatePtr state);
     void take_bores(StatePtr state);
@@ -135,7 +140,7 @@ class Desk : public QObject {
     void end_search(const QString &why);
 
     bool open_ = false;
-    QString path_, title_;
+    QString path_, title_, begun_beside_;
     Document document_;
     std::optional<std::string> on_disk_;
     bool loose_ = false;     ///< what is here is nowhere on the disk, whatever the history says

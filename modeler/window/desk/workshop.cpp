@@ -1,5 +1,6 @@
 #include "modeler/window/desk/workshop.h"
 
+#include "exporters/registry/shared_order.h"
 #include "kernel/design/stated_plan.h"
 #include "kernel/fabric/fabric.h"
 #include "kernel/layout/lay_out.h"
@@ -64,6 +65,39 @@ void add_decisions(State &state) {
             {Weight::warning, decision_code, {about::All::logs}, problem.what, {}, problem.path});
 }
 
+constexpr const char *tick_code = "tick";
+
+std::vector<std::string> names_of(const std::vector<HouseState> &states) {
+    std::vector<std::string> names;
+    for (const HouseState &state : states)
+        names.push_back(state.name);
+    return names;
+}
+
+/// The piece whose tick it is, by which its sentences begin; where the shell has none, all of them.
+About about_tick(const TickProblem &problem, const Layout &layout) {
+    const auto *tag = problem.what.amounts.empty()
+                          ? nullptr
+                          : std::get_if<std::string>(&problem.what.amounts.front().value());
+    const bool is_there =
+        tag != nullptr && std::ranges::find(layout.pieces, *tag, &Piece::tag) != layout.pieces.end();
+    return is_there ? About{about::Piece{*tag}} : About{about::All::logs};
+}
+
+/// What was ticked and cannot be: told, never refused, for who ticks it sees the house.
+void add_ticks(State &state) {
+    std::erase_if(state.job.findings, [](const Finding &finding) { return finding.code == tick_code; });
+    if (state.read.record.done.empty() || !state.stands()) return;
+    for (const TickProblem &problem : tick_problems(state.read.record, state.job.shell, state.job.layout,
+                                                    raising_order_of(state.job), names_of(state.read.states)))
+        state.job.findings.push_back({Weight::warning,
+                                      tick_code,
+                                      about_tick(problem, state.job.layout),
+                                      problem.what,
+                                      {},
+                                      problem.path});
+}
+
 void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, MeasuredShell asked, bool in_drag) {
     ExportJob &job = state.job;
     job.shell = std::move(asked.shell);
@@ -88,10 +122,22 @@ void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, MeasuredS
     if (!in_drag) job.found = found_house(state.document, state.read);
 }
 
+Record without_ticks(Record record) {
+    record.done.clear();
+    return record;
+}
+
+/// What the model takes from the record, and from other states, is as it was.
+bool measures_the_same(const ReadResult &before, const ReadResult &now) {
+    return before.measured_on == now.measured_on && before.shell == now.shell &&
+           without_ticks(before.record) == without_ticks(now.record);
+}
+
 /// What was worked out before is of the same shell: only what is said of it beside that is new.
 bool is_worked_out(const StatePtr &before, const State &state, const Shell &shell, bool in_drag) {
-    return before && !in_drag && !state.read.measured_on && before->stands() && !before->lacks_bores &&
-           !before->lacks_advice && before->job.shell == shell && before->job.options.language == language();
+    return before && !in_drag && before->stands() && !before->lacks_bores && !before->lacks_advice &&
+           before->job.shell == shell && before->job.options.language == language() &&
+           (!state.read.measured_on || measures_the_same(before->read, state.read));
 }
 
 std::shared_ptr<State> state_of(const SeenDocument &document, quint64 revision) {
@@ -122,6 +168,7 @@ StatePtr worked_out_so(const SeenDocument &document, quint64 revision, ModelCach
         state->job.composed = no_sheets(); // forms are of the record
     }
     add_decisions(*state);
+    if (!in_drag) add_ticks(*state);
     return state;
 }
 
@@ -134,6 +181,7 @@ StatePtr with_advice(const StatePtr &state) {
     all.insert(all.begin(), advised.begin(), advised.end());
     laid = std::move(advised);
     whole->job.found = found_house(whole->document, whole->read);
+    add_ticks(*whole);
     whole->lacks_advice = false;
     return whole;
 }
@@ -224,6 +272,7 @@ void Workshop::run() {
             worked_out_safely(order->in_drag ? in_drag_ : worker_, order->document, order->revision, cache_);
         emit worked(state);
         if (state->lacks_advice) state = advised(*order, state);
+        if (state) order_the_raise(*order, *state);
         if (state && state->lacks_bores) carve_bores(*order, state);
     }
 }
@@ -235,6 +284,15 @@ StatePtr Workshop::advised(const Order &order, const StatePtr &state) {
     StatePtr whole = worked_out_safely(advise, order.document, order.revision, cache_);
     emit worked(whole);
     return whole;
+}
+
+/// Shown by a panel alone, so that nobody waits for it who sees something else.
+void Workshop::order_the_raise(const Order &order, const State &state) {
+    if (!state.stands() || state.job.order->is_known()) return;
+    if (is_asked_for_more(order.in_drag ? rest : std::chrono::milliseconds())) return;
+    if (!what_it_throws(QStringLiteral("working the order of the raise out"),
+                        [&] { (void)raising_order_of(state.job); }))
+        emit ordered();
 }
 
 /// Not between the steps of a drag, and never in the way of what is asked for next.

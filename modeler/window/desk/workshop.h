@@ -37,6 +37,8 @@ class Workshop : public QObject {
     /// In the thread of whoever connects. A state that lacks bores or advice comes again with them, unless
     /// another is asked for.
     void worked(roundlay::window::StatePtr state);
+    /// The order of the raise of the state that was worked out last is known now (SharedOrder).
+    void ordered();
 
   private:
     struct Order {
@@ -47,6 +49,7 @@ class Workshop : public QObject {
     void run();
     std::optional<Order> next();
     bool is_asked_for_more(std::chrono::milliseconds within);
+    void order_the_raise(const Order &order, const State &state);
     void carve_bores(const Order &order, const StatePtr &state);
     StatePtr advised(const Order &order, const StatePtr &state);
 

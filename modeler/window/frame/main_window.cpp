@@ -5,6 +5,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
+#include "modeler/window/frame/demo_files.h"
 #include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/field_letters.h"
 #include "modeler/window/frame/start_page.h"
@@ -15,6 +16,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
+#include "modeler/window/panels/raising_panel.h"
 #include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/shell_panel.h"
 #include "modeler/window/panels/text_panel.h"
@@ -47,8 +49,9 @@ constexpr int keep_after_ms = 300;
 MainWindow::MainWindow(const QString &recovery_folder, QWidget *parent)
     : QMainWindow(parent), desk_(std::make_unique<Desk>()), selection_(new Selection(this)),
       at_hand_(new AtHand(*desk_, *selection_, this)),
-      recovery_(std::make_unique<Recovery>(recovery_folder.isEmpty() ? Recovery::usual_folder()
-                                                                     : recovery_folder)) {
+      recovery_(
+          std::make_unique<Recovery>(recovery_folder.isEmpty() ? Recovery::usual_folder() : recovery_folder)),
+      demo_files_(std::make_unique<DemoFiles>()) {
     setObjectName(QStringLiteral("roundlay"));
     setAcceptDrops(true);
     setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
@@ -87,6 +90,7 @@ void MainWindow::make_views() {
     text_ = new TextPanel(*desk_);
     record_ = new RecordPanel(*desk_, *at_hand_);
     faces_ = new FacesView(*desk_, *at_hand_);
+    raising_ = new RaisingPanel(*desk_, *selection_);
     make_centre();
     make_status();
 }

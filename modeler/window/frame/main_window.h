@@ -19,6 +19,7 @@ namespace roundlay::window {
 
 class AtHand;
 class CutListPanel;
+class DemoFiles;
 class Desk;
 class ElevationView;
 class FacesView;
@@ -30,6 +31,7 @@ class LogPanel;
 class MessageBar;
 class ModelPage;
 class PlanView;
+class RaisingPanel;
 class RecordPanel;
 class Recovery;
 struct Rescued;
@@ -78,6 +80,7 @@ class MainWindow : public QMainWindow {
     AtHand &at_hand() { return *at_hand_; }
     FacesView &faces() { return *faces_; }
     RecordPanel &record() { return *record_; }
+    RaisingPanel &raising() { return *raising_; }
     StateBar &states() { return *states_; }
     QAction *action(const QString &name) const;              ///< by its object name
     void show_legend(bool on, const Legend *only = nullptr); ///< of every view, or of one
@@ -149,6 +152,7 @@ class MainWindow : public QMainWindow {
     void begin_record();
     bool save();
     bool save_as();
+    void offer_demo_files();
     void ask_new(bool drawn = false);
     void ask_open();
     void ask_export();
@@ -186,6 +190,7 @@ class MainWindow : public QMainWindow {
     Selection *selection_;
     AtHand *at_hand_;
     std::unique_ptr<Recovery> recovery_;
+    std::unique_ptr<DemoFiles> demo_files_;
     QTimer keeping_, told_;
     QStackedWidget *pages_;
     StartPage *start_;
@@ -202,6 +207,7 @@ class MainWindow : public QMainWindow {
     FloorPanel *floors_;
     TextPanel *text_;
     RecordPanel *record_;
+    RaisingPanel *raising_;
     FacesView *faces_;
     StateBar *states_;
     QLabel *hint_, *summary_;

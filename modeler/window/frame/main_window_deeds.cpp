@@ -121,6 +121,15 @@ QString keys_of_record() {
         "contradicted. Faces may be typed by their first letters.</p>");
 }
 
+QString keys_of_raising() {
+    return MainWindow::tr(
+        "<h3>In the raise</h3>"
+        "<p>Up and down go from lift to lift, with Shift over several. Space ticks them as up, or as down "
+        "while "
+        "they are taken down; left and right go to the boxes for cut, checked and pegged, where Space ticks "
+        "that. Where there is a tick, Space takes it back.</p>");
+}
+
 } // namespace
 
 void MainWindow::show_shortcuts() {
@@ -133,8 +142,9 @@ void MainWindow::show_shortcuts() {
     QDialog dialog(over != nullptr ? over : this);
     dialog.setWindowTitle(tr("Keyboard"));
     auto *words = new QTextBrowser;
-    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4%5")
-                       .arg(rows, keys_of_panels(), keys_of_views(), keys_of_fields(), keys_of_record()));
+    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4%5%6")
+                       .arg(rows, keys_of_panels(), keys_of_views(), keys_of_fields(), keys_of_record(),
+                            keys_of_raising()));
     words->setAccessibleName(tr("Keyboard shortcuts"));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);

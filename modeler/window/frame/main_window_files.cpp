@@ -7,6 +7,7 @@
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/demo_files.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/frame/new_shell.h"
@@ -52,6 +53,7 @@ bool MainWindow::open(const QString &path) {
                               }}});
         return false;
     }
+    demo_files_->let_go();
     selection_->clear();
     recovery_->clear();
     clear_message();
@@ -63,6 +65,7 @@ bool MainWindow::open(const QString &path) {
 
 void MainWindow::begin(const Shell &shell, const QString &title) {
     clear_message();
+    demo_files_->let_go();
     selection_->clear();
     const auto in_our_words = [](std::string_view english) {
         return std::string(translation_of(english, language()).value_or(english));
@@ -77,7 +80,8 @@ void MainWindow::begin_demo(int number) {
     if (!file.open(QIODevice::ReadOnly)) return;
     clear_message();
     selection_->clear();
-    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString(), Begun::copied);
+    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString(), Begun::copied,
+                 demo_files_->put_out(demo.file));
 }
 
 bool MainWindow::save_to(const QString &path) {
@@ -92,7 +96,25 @@ bool MainWindow::save_to(const QString &path) {
     remember_file(path);
     show_document();
     tell_left_out();
+    offer_demo_files();
     return true;
+}
+
+/// Once: whoever wants none has said so.
+void MainWindow::offer_demo_files() {
+    if (!demo_files_->are_out()) return;
+    demo_files_->let_go();
+    const QString folder = desk_->folder();
+    message_->say(tr("The photographs of this demo lie inside the program, and the document looks for them "
+                     "beside itself."),
+                  {{tr("Put them beside it"),
+                    [this, folder] {
+                        if (!demo_files_->put_beside(folder))
+                            message_->say(tr("The photographs could not be put into %1.").arg(folder),
+                                          {{tr("Close"), {}}});
+                        emit desk_->file_changed(); // so that they are looked for again
+                    }},
+                   {tr("Leave them"), {}}});
 }
 
 bool MainWindow::save() {
@@ -115,6 +137,7 @@ bool MainWindow::save_as() {
 }
 
 void MainWindow::close_document() {
+    demo_files_->let_go();
     recovery_->clear();
     keeping_.stop();
     selection_->clear();
@@ -171,7 +194,7 @@ void MainWindow::ask_export() {
     if (!desk_->is_current() || !desk_->state()->stands()) return;
     ExportJob job = desk_->state()->job;
     job.document = QFileInfo(desk_->path()).fileName().toStdString();
-    if (!desk_->path().isEmpty()) job.folder = QFileInfo(desk_->path()).absolutePath().toStdString();
+    job.folder = desk_->folder().toStdString();
     job.document_sha256 = sha256_hex(desk_->document().text());
     job.record = std::make_shared<const Record>(desk_->state()->read.record);
     const QFileInfo file(desk_->path().isEmpty() ? QDir::home().filePath(desk_->title()) : desk_->path());

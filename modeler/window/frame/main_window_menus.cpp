@@ -248,7 +248,8 @@ void MainWindow::make_colour_menu(QMenu *menu) {
         {"colour_fabric", tr("by &kept and new"), Colouring::fabric},
         {"colour_condition", tr("by &condition"), Colouring::condition},
         {"colour_decision", tr("by &decision"), Colouring::decision},
-        {"colour_certainty", tr("by &measured or proposed"), Colouring::certainty}};
+        {"colour_certainty", tr("by &measured or proposed"), Colouring::certainty},
+        {"colour_progress", tr("by what is &up"), Colouring::progress}};
     for (const auto &[name, words, colouring] : all)
         add(colours, name, words, {}, [this, by = colouring] { model_->set_colouring(by); });
 }
@@ -261,6 +262,7 @@ void MainWindow::make_panel_menu(QMenu *menu) {
         toggle->setCheckable(true);
         connect(dock->toggleViewAction(), &QAction::toggled, toggle, &QAction::setChecked);
     }
+    action(QStringLiteral("panel_raising"))->setShortcut(QKeySequence(tr("Ctrl+T")));
     panels->addSeparator();
     add(panels, "next_panel", tr("&Next panel"), QKeySequence(tr("F6")), [this] { next_panel(1); });
     add(panels, "previous_panel", tr("P&revious panel"), QKeySequence(tr("Shift+F6")),

@@ -5,6 +5,7 @@
 #include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
+#include "modeler/window/panels/raising_panel.h"
 #include "modeler/window/panels/shell_panel.h"
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/record/faces_view.h"
@@ -27,7 +28,7 @@ namespace roundlay::window {
 namespace {
 
 constexpr QSize usual_size(1360, 860), frame_of_the_desktop(16, 56);
-constexpr int panels_version = 2;
+constexpr int panels_version = 3;
 const QString geometry_key = QStringLiteral("window/geometry"), panels_key = QStringLiteral("window/panels");
 
 bool takes_keyboard(const QWidget &widget) {
@@ -44,7 +45,7 @@ bool is_low(const QScreen &screen) {
 /// On a screen that is too low for all of them; shown for a moment they would make the window larger than it.
 bool waits_in_the_menu(const QDockWidget &dock) {
     if (!is_low(*dock.screen())) return false;
-    for (const char *name : {"elevation", "faces", "cut_list", "sheet", "text", "findings"})
+    for (const char *name : {"elevation", "faces", "cut_list", "raising", "sheet", "text", "findings"})
         if (dock.objectName() == QLatin1String(name)) return true;
     return false;
 }
@@ -84,6 +85,7 @@ void MainWindow::make_docks() {
         dock(QStringLiteral("elevation"), tr("Elevation"), elevation_, Qt::BottomDockWidgetArea);
     QDockWidget *faces = dock(QStringLiteral("faces"), tr("Faces"), faces_, Qt::BottomDockWidgetArea);
     QDockWidget *list = dock(QStringLiteral("cut_list"), tr("Cut list"), cut_list_, Qt::BottomDockWidgetArea);
+    QDockWidget *raising = dock(QStringLiteral("raising"), tr("Raising"), raising_, Qt::BottomDockWidgetArea);
     QDockWidget *sheet = dock(QStringLiteral("sheet"), tr("Cut sheet"), sheet_, Qt::BottomDockWidgetArea);
     QDockWidget *text = dock(QStringLiteral("text"), tr("Text"), text_, Qt::BottomDockWidgetArea);
     QDockWidget *log = dock(QStringLiteral("log"), tr("Chosen"), log_, Qt::RightDockWidgetArea);
@@ -95,13 +97,14 @@ void MainWindow::make_docks() {
     tabifyDockWidget(shell, floors);
     tabifyDockWidget(elevation, faces);
     tabifyDockWidget(faces, list);
-    tabifyDockWidget(list, sheet);
+    tabifyDockWidget(list, raising);
+    tabifyDockWidget(raising, sheet);
     tabifyDockWidget(sheet, text);
     splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
     tabifyDockWidget(log, record);
     tabifyDockWidget(record, joint);
     if (is_low(*screen())) // one at a time, beside the model
-        for (QDockWidget *dock : {elevation, faces, list, sheet, text, findings})
+        for (QDockWidget *dock : {elevation, faces, list, raising, sheet, text, findings})
             tabifyDockWidget(floors, dock);
     raise_usual_panels();
     usual_panels_ = saveState(panels_version);

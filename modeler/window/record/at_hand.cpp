@@ -118,6 +118,15 @@ void AtHand::take(std::size_t at) {
         emit changed();
 }
 
+bool AtHand::take_opening(int step) {
+    if (selection_.chosen().kind != Chosen::Kind::opening || !desk_.drawn()) return false;
+    const Shell &shell = desk_.drawn()->job.shell;
+    const int next = selection_.chosen().opening + step;
+    if (next < 0 || next >= static_cast<int>(shell.openings.size())) return false;
+    selection_.choose_opening(shell, next);
+    return true;
+}
+
 std::optional<std::string> AtHand::tag_of(Index<Piece> piece) {
     look_again();
     const auto at = log_of_piece(logs_, piece);

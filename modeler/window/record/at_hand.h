@@ -24,7 +24,8 @@ class AtHand : public QObject {
     const Chosen &chosen() const;       ///< in the views, whatever it is
     std::optional<std::size_t> place(); ///< of it among logs()
 
-    void take(std::size_t at); ///< of logs(); the views choose it too
+    void take(std::size_t at);   ///< of logs(); the views choose it too
+    bool take_opening(int step); ///< so many behind the one that is chosen; false where there is none
     /// Of the log that was found in place of that piece, or that it would be recorded as; none where it
     /// cannot be.
     std::optional<std::string> tag_of(Index<Piece> piece);

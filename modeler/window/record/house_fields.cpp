@@ -57,6 +57,11 @@ void drop_blank(Record &record) {
         blank.wall = wall.wall;
         return wall == blank;
     });
+    std::erase_if(record.openings, [](const RecordedOpening &opening) {
+        RecordedOpening blank;
+        blank.name = opening.name, blank.wall = opening.wall;
+        return opening == blank;
+    });
     std::erase(record.planes, LevelPlane());
     std::erase(record.diagonals, Diagonal());
 }
@@ -68,6 +73,7 @@ HouseFields::HouseFields(Desk &desk, QWidget *parent) : QWidget(parent), desk_(d
     column->setContentsMargins(0, 0, 0, 0);
     make_wall();
     make_corner();
+    make_opening();
     make_house();
 }
 
@@ -159,6 +165,7 @@ void HouseFields::number(QFormLayout &form, const QString &name, const QString &
                          bool waits) {
     auto *field = new NoteEdit;
     field->setObjectName(name);
+    field->installEventFilter(this);
     add_field(form, label, *field);
     connect(field, &NoteEdit::committed, this, [this, field, label, at] {
         const auto put = [at, number = field->number()](Record &record) {
@@ -176,6 +183,7 @@ void HouseFields::number(QFormLayout &form, const QString &name, const QString &
 void HouseFields::words(QFormLayout &form, const QString &name, const QString &label, const Words &at) {
     auto *field = new NameEdit;
     field->setObjectName(name);
+    field->installEventFilter(this);
     add_field(form, label, *field);
     connect(field, &NameEdit::committed, this, [this, field, label, at] {
         const auto put = [at, typed = field->name().trimmed().toStdString()](Record &record) {
@@ -193,6 +201,7 @@ void HouseFields::words(QFormLayout &form, const QString &name, const QString &l
 void HouseFields::between(QFormLayout &form, std::size_t at) {
     auto *field = new NameEdit;
     field->setObjectName(QStringLiteral("diagonal%1_between").arg(at));
+    field->installEventFilter(this);
     const QString label = tr("Diagonal between corners");
     add_field(form, label, *field);
     connect(field, &NameEdit::committed, this, [this, field, label, at] {
@@ -233,9 +242,12 @@ void HouseFields::let_go() {
         field->let_go();
 }
 
-void HouseFields::show_of(const Record &record, const Chosen &chosen, const Plan &plan) {
+void HouseFields::show_of(const Record &record, const Chosen &chosen, const Plan &plan,
+                          const std::optional<OpeningAtHand> &opening) {
     if (!(chosen == of_)) let_go(); // it was typed of another part of the house
     of_ = chosen;
+    opening_at_hand_ = opening;
+    show_opening();
     walls_ = chosen.kind == Chosen::Kind::corner ? walls_of(plan, chosen.name) : std::vector<std::string>();
     wall_->setVisible(chosen.kind == Chosen::Kind::wall);
     corner_->setVisible(chosen.kind == Chosen::Kind::corner);
@@ -252,6 +264,7 @@ void HouseFields::show_of(const Record &record, const Chosen &chosen, const Plan
         add_diagonal();
     Record shown; // without the logs, of which there are many
     shown.walls = record.walls, shown.corners = record.corners;
+    shown.openings = record.openings;
     shown.planes = record.planes, shown.diagonals = record.diagonals;
     for (const auto &show : shows_)
         show(shown);

@@ -1,28 +1,14 @@
 // From box to box by the keyboard.
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/record/choice_edit.h"
+#include "modeler/window/record/into_box.h"
 #include "modeler/window/record/record_form.h"
 
 #include <QKeyEvent>
-#include <QScrollArea>
 #include <QToolButton>
 #include <algorithm>
 
 namespace roundlay::window {
-
-namespace {
-
-void go_into(QWidget &box) {
-    for (QWidget *at = box.parentWidget(); at != nullptr; at = at->parentWidget())
-        if (auto *area = qobject_cast<QScrollArea *>(at)) {
-            constexpr int beside = 24; // pixels: what stands over it too
-            area->ensureWidgetVisible(&box, beside, beside);
-            break;
-        }
-    box.setFocus(Qt::TabFocusReason); // so that what stands there is chosen, to be typed over
-}
-
-} // namespace
 
 QString RecordForm::name_of(const QWidget &widget) const {
     return widget.objectName().section(u'_', 1);

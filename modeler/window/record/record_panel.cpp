@@ -7,6 +7,7 @@
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/record/at_hand.h"
 #include "modeler/window/record/house_fields.h"
+#include "modeler/window/record/opening_at_hand.h"
 #include "modeler/window/record/photographs.h"
 #include "modeler/window/record/survey_fields.h"
 
@@ -49,6 +50,9 @@ RecordPanel::RecordPanel(Desk &desk, AtHand &at_hand, QWidget *parent)
     connect(&at_hand_, &AtHand::changed, this, &RecordPanel::refresh);
     connect(form_, &RecordForm::stated, this, &RecordPanel::take);
     connect(form_, &RecordForm::left, this, &RecordPanel::go);
+    connect(house_, &HouseFields::left, this, [this](int step) {
+        if (at_hand_.take_opening(step)) house_->begin_typing();
+    });
     connect(form_, &RecordForm::complained, this, [this](const QString &sentences) {
         complaint_->setText(sentences);
         complaint_->setVisible(!sentences.isEmpty());
@@ -153,6 +157,12 @@ void RecordPanel::showEvent(QShowEvent *event) {
     if (stale_) refresh();
 }
 
+std::optional<OpeningAtHand> RecordPanel::chosen_opening() const {
+    const Chosen &chosen = at_hand_.chosen();
+    if (chosen.kind != Chosen::Kind::opening || !desk_.drawn()) return {};
+    return opening_at_hand(*desk_.drawn(), chosen.opening);
+}
+
 /// What is behind another panel waits.
 void RecordPanel::refresh() {
     stale_ = !isVisible();
@@ -167,7 +177,7 @@ void RecordPanel::refresh() {
     add_->setEnabled(log != nullptr);
     const Plan none;
     house_->show_of(desk_.reading()->record, at_hand_.chosen(),
-                    desk_.standing() ? desk_.standing()->job.layout : none);
+                    desk_.standing() ? desk_.standing()->job.layout : none, chosen_opening());
     if (log == nullptr) {
         form_->show_log({});
         photographs_->show_files({}, {});

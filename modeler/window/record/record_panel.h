@@ -17,6 +17,7 @@ namespace roundlay::window {
 class AtHand;
 class Desk;
 class HouseFields;
+struct OpeningAtHand;
 class Photographs;
 class SurveyFields;
 class WrappedLabel;
@@ -45,6 +46,7 @@ class RecordPanel : public QWidget {
     QWidget *survey();
     QWidget *told_above();
     void refresh();
+    std::optional<OpeningAtHand> chosen_opening() const;
     void show_logs();
     void show_head(const LogAtHand &log);
     QString problems_of(const LogAtHand &log) const;

@@ -75,8 +75,7 @@ void RecordPanel::show_head(const LogAtHand &log) {
     QStringList files;
     for (const std::string &each : found.photographs)
         files << text(each);
-    photographs_->show_files(files,
-                             desk_.path().isEmpty() ? QString() : QFileInfo(desk_.path()).absolutePath());
+    photographs_->show_files(files, desk_.folder());
     QStringList decided;
     for (auto each = found.decisions.rbegin(); each != found.decisions.rend(); ++each)
         decided << (decided.isEmpty() ? tr("Decided: %1") : tr("before that: %1")).arg(decision_words(*each));

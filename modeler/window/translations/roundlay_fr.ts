@@ -853,6 +853,58 @@
         <source>Diagonals</source>
         <translation>Diagonales</translation>
     </message>
+    <message>
+        <source>Jambs measured from corner</source>
+        <translation>Jambages mesurés depuis l’angle</translation>
+    </message>
+    <message>
+        <source>Near jamb, at the sill</source>
+        <translation>Jambage proche, à l’appui</translation>
+    </message>
+    <message>
+        <source>Far jamb, at the sill</source>
+        <translation>Jambage loin, à l’appui</translation>
+    </message>
+    <message>
+        <source>Near jamb, at the head</source>
+        <translation>Jambage proche, au linteau</translation>
+    </message>
+    <message>
+        <source>Far jamb, at the head</source>
+        <translation>Jambage loin, au linteau</translation>
+    </message>
+    <message>
+        <source>Width, jamb to jamb</source>
+        <translation>Largeur, entre jambages</translation>
+    </message>
+    <message>
+        <source>Height, sill to head</source>
+        <translation>Hauteur, de l’appui au linteau</translation>
+    </message>
+    <message>
+        <source>Level of its sill over the plane</source>
+        <translation>Niveau de son appui au-dessus du plan</translation>
+    </message>
+    <message>
+        <source>Level of its head over the plane</source>
+        <translation>Niveau de son linteau au-dessus du plan</translation>
+    </message>
+    <message>
+        <source>Levels read from plane</source>
+        <translation>Niveaux lus depuis le plan</translation>
+    </message>
+    <message>
+        <source>On field sheet</source>
+        <translation>Sur la feuille de relevé</translation>
+    </message>
+    <message>
+        <source>Opening: %1</source>
+        <translation>Ouverture : %1</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
 </context>
 <context>
     <name>JointPage</name>
@@ -1113,6 +1165,88 @@
     <message>
         <source>Legend: %1</source>
         <translation>Légende : %1</translation>
+    </message>
+</context>
+<context>
+    <name>LiftModel</name>
+    <message>
+        <source>%1 is ticked as %2</source>
+        <translation>%1 est cochée : %2</translation>
+    </message>
+    <message>
+        <source>%1 is not ticked as %2</source>
+        <translation>%1 n’est pas cochée : %2</translation>
+    </message>
+    <message>
+        <source>Estimated, of the whole lift. What else hangs on the hook is not in it.</source>
+        <translation>Estimé, de toute la levée. Ce qui pend d’autre au crochet n’y est pas.</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n°</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>repère</translation>
+    </message>
+    <message>
+        <source>may go up</source>
+        <translation>peut être levée</translation>
+    </message>
+    <message>
+        <source>may come down</source>
+        <translation>peut descendre</translation>
+    </message>
+    <message>
+        <source>weight, estimated</source>
+        <translation>poids, estimé</translation>
+    </message>
+    <message>
+        <source>waits for</source>
+        <translation>attend</translation>
+    </message>
+</context>
+<context>
+    <name>Lifts</name>
+    <message>
+        <source>cannot come down past %1</source>
+        <translation>ne peut plus descendre le long de %1</translation>
+    </message>
+    <message>
+        <source>pegs first of %1</source>
+        <translation>d’abord les chevilles de %1</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <translation>prochaine</translation>
+    </message>
+    <message>
+        <source>lifted with %1, whose weight has it</source>
+        <translation>levée avec %1, dont le poids la compte</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>pas connu</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>descendue</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation>taillée</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>contrôlée</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>levée</translation>
+    </message>
+    <message>
+        <source>pegged</source>
+        <translation>chevillée</translation>
     </message>
 </context>
 <context>
@@ -2202,6 +2336,38 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>by what is &amp;up</source>
+        <translation>par &amp;levage</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Ctrl+T</translation>
+    </message>
+    <message>
+        <source>Raising</source>
+        <translation>Levage</translation>
+    </message>
+    <message>
+        <source>The photographs of this demo lie inside the program, and the document looks for them beside itself.</source>
+        <translation>Les photographies de cette démo sont dans le programme, et le document les cherche à côté de lui.</translation>
+    </message>
+    <message>
+        <source>Put them beside it</source>
+        <translation>Les mettre à côté</translation>
+    </message>
+    <message>
+        <source>The photographs could not be put into %1.</source>
+        <translation>Les photographies n’ont pas pu être mises dans %1.</translation>
+    </message>
+    <message>
+        <source>Leave them</source>
+        <translation>Les laisser</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;In the raise&lt;/h3&gt;&lt;p&gt;Up and down go from lift to lift, with Shift over several. Space ticks them as up, or as down while they are taken down; left and right go to the boxes for cut, checked and pegged, where Space ticks that. Where there is a tick, Space takes it back.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans le levage&lt;/h3&gt;&lt;p&gt;Haut et bas vont de levée en levée, avec Maj sur plusieurs. Espace les coche comme levées, ou comme descendues pendant le démontage ; gauche et droite vont aux cases taillée, contrôlée et chevillée, où Espace coche cela. Là où c’est coché, Espace décoche.&lt;/p&gt;</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -2322,6 +2488,10 @@
     <message>
         <source>by certainty</source>
         <translation>par certitude</translation>
+    </message>
+    <message>
+        <source>by what is up</source>
+        <translation>par levage</translation>
     </message>
 </context>
 <context>
@@ -2797,6 +2967,76 @@
     </message>
 </context>
 <context>
+    <name>RaisingPanel</name>
+    <message>
+        <source>raising</source>
+        <translation>levage</translation>
+    </message>
+    <message>
+        <source>taking down</source>
+        <translation>démontage</translation>
+    </message>
+    <message>
+        <source>Raising or taking down</source>
+        <translation>Levage ou démontage</translation>
+    </message>
+    <message>
+        <source>Done by</source>
+        <translation>Fait par</translation>
+    </message>
+    <message>
+        <source>Who did it</source>
+        <translation>Qui l’a fait</translation>
+    </message>
+    <message>
+        <source>Who did it: kept with what is ticked from now on</source>
+        <translation>Qui l’a fait : gardé avec ce qui est coché dès maintenant</translation>
+    </message>
+    <message>
+        <source>On, in any words</source>
+        <translation>Le, en mots libres</translation>
+    </message>
+    <message>
+        <source>When it was done</source>
+        <translation>Quand cela a été fait</translation>
+    </message>
+    <message>
+        <source>When it was done, in any words: kept with what is ticked from now on</source>
+        <translation>Quand cela a été fait, en mots libres : gardé avec ce qui est coché dès maintenant</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Levées</translation>
+    </message>
+    <message>
+        <source>Space ticks the lift as up, or as down; on a box of another column what that column says. It takes the tick back where there is one.</source>
+        <translation>Espace coche la levée comme levée, ou comme descendue ; sur une case d’une autre colonne, ce que dit cette colonne. Elle décoche là où c’est coché.</translation>
+    </message>
+    <message>
+        <source>What weights and order rest on</source>
+        <translation>Sur quoi reposent poids et ordre</translation>
+    </message>
+    <message>
+        <source>The order is being worked out.</source>
+        <translation>L’ordre est en calcul.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n pièce</numerusform>
+            <numerusform>%n pièces</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tick %1: %2</source>
+        <translation>Cocher %1 : %2</translation>
+    </message>
+    <message>
+        <source>Take back the tick of %1: %2</source>
+        <translation>Décocher %1 : %2</translation>
+    </message>
+</context>
+<context>
     <name>ReasonsPage</name>
     <message>
         <source>Why this document cannot be built</source>
@@ -3128,8 +3368,36 @@
         <translation>proposé seulement</translation>
     </message>
     <message>
-        <source>each log by the worst of its zones</source>
-        <translation>chaque pièce selon la pire de ses zones</translation>
+        <source>nothing is ticked</source>
+        <translation>rien n’est coché</translation>
+    </message>
+    <message>
+        <source>taken down</source>
+        <translation>descendue</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation>taillée</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>contrôlée</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>levée</translation>
+    </message>
+    <message>
+        <source>pegged</source>
+        <translation>chevillée</translation>
+    </message>
+    <message>
+        <source>zones where they are: the wider the bands, the worse</source>
+        <translation>zones là où elles sont : plus les bandes sont larges, pire c’est</translation>
+    </message>
+    <message>
+        <source>zones where they are; dashed: on the inside</source>
+        <translation>zones là où elles sont ; en tirets : à l’intérieur</translation>
     </message>
 </context>
 <context>

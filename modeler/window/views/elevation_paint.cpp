@@ -78,10 +78,31 @@ void ElevationView::paint_logs(QPainter &painter) const {
             look.fill = mark.fill, look.lines = mark.lines, look.pattern = mark.pattern;
         }
         paint_shape(painter, path, look);
+        if (shape.own && !shape.side) paint_zones(painter, shape.piece, path);
     }
     paint_timber_ends(painter);
     paint_pegs(painter);
     paint_bores(painter);
+}
+
+/// As far as they lie on the wood that there is; what is on the inside alone as a dashed outline.
+void ElevationView::paint_zones(QPainter &painter, Index<Piece> piece, const QPainterPath &wood) const {
+    const auto kinds = record_marks(Colouring::condition);
+    for (const ZoneArea &zone : zones_) {
+        if (zone.piece != piece) continue;
+        const RecordMark &mark = kinds[zone.mark];
+        const QPainterPath area =
+            ring_path({zone.outline}, [this](Vec2 p) { return to_screen(p); }).intersected(wood);
+        if (zone.behind) {
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(mark.lines, 1.2, Qt::DashLine));
+            painter.drawPath(area);
+            continue;
+        }
+        Look2D look{mark.fill, tints().ink, 1};
+        look.pattern = mark.pattern, look.lines = mark.lines;
+        paint_shape(painter, area, look);
+    }
 }
 
 void ElevationView::paint_timber_ends(QPainter &painter) const {

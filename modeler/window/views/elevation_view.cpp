@@ -75,9 +75,16 @@ void ElevationView::set_colouring(Colouring colouring) {
 /// Only of logs that are cut: a plan that cannot be built has none.
 void ElevationView::look_at_record() {
     const StatePtr &state = desk_.drawn();
-    marks_ = state && is_of_record(colouring_) && !scene_.shapes.empty()
-                 ? marked_pieces(*state->job.record, state->job.layout, colouring_)
-                 : Indexed<std::size_t, Piece>();
+    marks_ = {};
+    zones_.clear();
+    if (!state || !is_of_record(colouring_) || scene_.shapes.empty()) return;
+    if (colouring_ != Colouring::condition) {
+        marks_ = marked_pieces(*state->job.record, state->job, colouring_);
+        return;
+    }
+    PlacedZones zones = placed_zones(state->job);
+    zones_ = zone_areas(state->job.layout, zones, *scene_.wall);
+    marks_ = std::move(zones.whole);
 }
 
 bool ElevationView::is_old() const {

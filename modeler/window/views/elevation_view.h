@@ -4,7 +4,10 @@
 #include "kernel/shell/shell.h"
 #include "modeler/window/views/drawing_view.h"
 #include "modeler/window/views/elevation_scene.h"
+#include "modeler/window/views/elevation_zones.h"
 #include "modeler/window/views/scene_colours.h"
+
+class QPainterPath;
 
 namespace roundlay::window {
 
@@ -65,6 +68,7 @@ class ElevationView : public DrawingView {
     double snap_up(double at, double alternative, Qt::KeyboardModifiers keys) const;
     void nudge(double across, double up, bool size);
     void paint_logs(QPainter &painter) const;
+    void paint_zones(QPainter &painter, Index<Piece> piece, const QPainterPath &wood) const;
     QString caption() const;
     void paint_rounds(QPainter &painter) const;
     void paint_choice(QPainter &painter) const;
@@ -84,6 +88,7 @@ class ElevationView : public DrawingView {
     ElevationScene scene_;
     Colouring colouring_ = Colouring::wall;
     Indexed<std::size_t, Piece> marks_; ///< of each piece, where they are marked
+    std::vector<ZoneArea> zones_;       ///< over them
     int dragged_ = -1;
     Hold hold_;
     Vec2 grabbed_;

@@ -7,6 +7,7 @@
 #include "modeler/window/views/reasons_page.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/stand_banner.h"
+#include "modeler/window/views/zone_skins.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -52,6 +53,8 @@ ModelPage::ModelPage(Desk &desk, Selection &selection, QWidget *parent)
     connect(&desk_, &Desk::models_changed, this, &ModelPage::refresh);
     connect(&selection_, &Selection::changed, this, &ModelPage::refresh);
 }
+
+ModelPage::~ModelPage() = default;
 
 void ModelPage::make_view(QVBoxLayout *column) {
     view_ = new SceneView(this);
@@ -161,9 +164,9 @@ QBoxLayout *ModelPage::section_controls() {
 
 QBoxLayout *ModelPage::colour_controls() {
     auto *row = new QHBoxLayout;
-    colouring_ =
-        choice(tr("Colour"), {tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new"),
-                              tr("by condition"), tr("by decision"), tr("by certainty")});
+    colouring_ = choice(tr("Colour"),
+                        {tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new"),
+                         tr("by condition"), tr("by decision"), tr("by certainty"), tr("by what is up")});
     add_labelled(*row, tr("&Colour"), colouring_, 0);
     labels_ = new QCheckBox(tr("&Tags"));
     row->addWidget(labels_);
@@ -242,12 +245,26 @@ void ModelPage::refresh() {
     options.explode = static_cast<double>(spread_->value()) / slider_steps;
     options.raised_up_to = raise_->value() == raise_->maximum() ? -1 : raise_->value();
     Scene scene = scene_of(state->job.layout, state->models, options);
-    colour(scene, *state, static_cast<Colouring>(colouring_->currentIndex()), selection_.chosen());
+    const auto colouring = static_cast<Colouring>(colouring_->currentIndex());
+    const ZoneSkins *zones = skins(colouring);
+    colour(scene, *state, colouring, selection_.chosen(), zones);
     put_labels(scene);
-    view_->legend_panel().tell(legend_of(*state, static_cast<Colouring>(colouring_->currentIndex())));
+    if (zones != nullptr) add_skins(scene, *zones);
+    view_->legend_panel().tell(legend_of(*state, colouring));
     view_->set_washed(desk_.standing_is_old());
     view_->set_hurried(desk_.dragging());
     view_->set_scene(std::move(scene));
+}
+
+/// Cut out once for a state, not at each step of a spread or a choice.
+const ZoneSkins *ModelPage::skins(Colouring colouring) {
+    if (colouring != Colouring::condition) return nullptr;
+    const StatePtr &state = desk_.standing();
+    if (skins_of_ != state) {
+        skins_ = std::make_unique<ZoneSkins>(zone_skins(*state));
+        skins_of_ = state;
+    }
+    return skins_.get();
 }
 
 /// On the chosen logs, or on all; over a chosen corner its name.

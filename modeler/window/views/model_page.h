@@ -5,6 +5,7 @@
 
 #include <QTimer>
 #include <QWidget>
+#include <memory>
 
 class QBoxLayout;
 class QComboBox;
@@ -24,6 +25,7 @@ class ModelPage : public QWidget {
     Q_OBJECT
   public:
     ModelPage(Desk &desk, Selection &selection, QWidget *parent = nullptr);
+    ~ModelPage() override;
 
     SceneView *view() const { return view_; } ///< null where there is no OpenGL
     void play(bool on);
@@ -57,6 +59,7 @@ class ModelPage : public QWidget {
     void make_view(QVBoxLayout *column);
     void choose_page();
     void put_labels(const Scene &scene);
+    const ZoneSkins *skins(Colouring colouring);
     Chosen thing_of(int id) const;
     int pieces() const;
 
@@ -72,7 +75,9 @@ class ModelPage : public QWidget {
     QBoxLayout *bar_ = nullptr;       ///< two halves of the fields below the view, beside or below each other
     QBoxLayout *right_ = nullptr;     ///< of the right half its two parts
     int whole_ = 0, right_whole_ = 0; ///< pixels that both halves take, and the right one
-    Box3 seen_;                       ///< of the scene that the view was last fitted to
+    std::unique_ptr<ZoneSkins> skins_;
+    std::shared_ptr<const void> skins_of_; ///< the state that they are of
+    Box3 seen_;                            ///< of the scene that the view was last fitted to
     QTimer playing_;
 };
 

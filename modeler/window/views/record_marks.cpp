@@ -2,6 +2,7 @@
 
 #include "exporters/report/found_numbers.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/progress/ticked.h"
 #include "kernel/record/numbers.h"
 #include "modeler/window/record/found_words.h"
 #include "modeler/window/views/tints.h"
@@ -39,14 +40,6 @@ std::size_t rank_of(Soundness what) {
     return ranks[static_cast<std::size_t>(what)];
 }
 
-/// 0 where nobody said; of several zones the worst.
-std::size_t condition_of(const FoundLog &log) {
-    std::size_t worst = log.condition.empty() ? 0 : 2;
-    for (const ConditionZone &zone : log.zones)
-        worst = std::max(worst == 2 ? 0 : worst, rank_of(zone.what));
-    return worst;
-}
-
 std::size_t decision_of(const FoundLog &log) {
     if (log.decisions.empty()) return 0;
     return static_cast<std::size_t>(std::ranges::find(all_decisions, log.decisions.back().what) -
@@ -79,7 +72,7 @@ std::size_t certainty_of(const FoundLog &log) {
 std::size_t mark_of(const FoundLog &log, Colouring colouring) {
     switch (colouring) {
     case Colouring::condition:
-        return condition_of(log);
+        return condition_mark(log, log.zones);
     case Colouring::decision:
         return decision_of(log);
     case Colouring::certainty:
@@ -93,10 +86,42 @@ std::size_t mark_of(const FoundLog &log, Colouring colouring) {
 
 bool is_of_record(Colouring colouring) {
     return colouring == Colouring::condition || colouring == Colouring::decision ||
-           colouring == Colouring::certainty;
+           colouring == Colouring::certainty || colouring == Colouring::progress;
 }
 
+namespace {
+
+/// What is not there yet is pale beside what is.
+std::vector<RecordMark> progress_marks() {
+    constexpr QRgb pale = 0xfff0ece2,
+                   colours[] = {pale, 0xffa9a49a, 0xffb8d3e2, 0xffcdbfe0, 0xffb98a4f, 0xff7a5a36};
+    std::vector<RecordMark> marks =
+        all_of({Words::tr("nothing is ticked"), Words::tr("taken down"), Words::tr("cut"),
+                Words::tr("checked"), Words::tr("up"), Words::tr("pegged")});
+    for (std::size_t i = 0; i < marks.size(); ++i)
+        marks[i].fill = QColor(colours[i]);
+    return marks;
+}
+
+/// What was done last in the order of the work.
+std::size_t progress_of(const Ticked &ticked, Index<Piece> piece) {
+    for (std::size_t i = deeds; i > 0; --i)
+        if (ticked.is(piece, all_deeds[i - 1])) return i;
+    return 0;
+}
+
+Indexed<std::size_t, Piece> progress_of_pieces(const Record &record, const ExportJob &job) {
+    const Ticked ticked = ticked_of(record, job.layout, job.shell.state);
+    Indexed<std::size_t, Piece> marks(job.layout.pieces.size());
+    for (const Index<Piece> piece : job.layout.pieces.indices())
+        marks[piece] = progress_of(ticked, piece);
+    return marks;
+}
+
+} // namespace
+
 std::vector<RecordMark> record_marks(Colouring colouring) {
+    if (colouring == Colouring::progress) return progress_marks();
     if (colouring == Colouring::condition)
         return all_of({Words::tr("no condition recorded"), soundness_word(Soundness::sound),
                        Words::tr("told in words"), soundness_word(Soundness::checked),
@@ -112,25 +137,39 @@ std::vector<RecordMark> record_marks(Colouring colouring) {
     return all_of(words);
 }
 
-Indexed<std::size_t, Piece> marked_pieces(const Record &record, const Layout &layout, Colouring colouring) {
-    Indexed<std::size_t, Piece> marks(layout.pieces.size());
-    for (const DecidedLog &log : decided_logs(record, layout))
+Indexed<std::size_t, Piece> marked_pieces(const Record &record, const ExportJob &job, Colouring colouring) {
+    if (colouring == Colouring::progress) return progress_of_pieces(record, job);
+    Indexed<std::size_t, Piece> marks(job.layout.pieces.size());
+    for (const DecidedLog &log : decided_logs(record, job.layout))
         for (const Index<Piece> piece : log.found_as)
             marks[piece] = std::max(marks[piece], mark_of(record.logs[log.log], colouring));
     return marks;
+}
+
+std::size_t condition_mark(Soundness what) {
+    return rank_of(what);
+}
+
+/// 0 where nobody said; of several zones the worst.
+std::size_t condition_mark(const FoundLog &log, const std::vector<ConditionZone> &zones) {
+    std::size_t worst = log.condition.empty() ? 0 : 2;
+    for (const ConditionZone &zone : zones)
+        worst = std::max(worst == 2 ? 0 : worst, rank_of(zone.what));
+    return worst;
 }
 
 RecordMark soundness_mark(Soundness what) {
     return record_marks(Colouring::condition)[rank_of(what)];
 }
 
-std::vector<LegendEntry> record_legend(Colouring colouring) {
+std::vector<LegendEntry> record_legend(Colouring colouring, bool in_model) {
     std::vector<LegendEntry> entries;
     for (const RecordMark &each : record_marks(colouring))
         entries.push_back({each.fill, tints().wood_edge, each.pattern, each.lines, each.words});
-    if (colouring == Colouring::condition) // a whole log is painted, however short the zone is
+    if (colouring == Colouring::condition)
         entries.push_back({Qt::transparent, Qt::transparent, Qt::NoBrush, Qt::transparent,
-                           Words::tr("each log by the worst of its zones")});
+                           in_model ? Words::tr("zones where they are: the wider the bands, the worse")
+                                    : Words::tr("zones where they are; dashed: on the inside")});
     return entries;
 }
 

@@ -5,6 +5,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/zone_skins.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -64,9 +65,11 @@ void colour_by_finding(Scene &scene, const State &state) {
         }
 }
 
-void colour_by_record(Scene &scene, const State &state, Colouring colouring) {
+void colour_by_record(Scene &scene, const State &state, Colouring colouring, const ZoneSkins *skins) {
     const auto marks = record_marks(colouring);
-    const auto marked = marked_pieces(*state.job.record, state.job.layout, colouring);
+    const auto marked = skins != nullptr && colouring == Colouring::condition
+                            ? skins->whole
+                            : marked_pieces(*state.job.record, state.job, colouring);
     for (Instance &instance : scene.instances)
         instance.colour = of(marks[marked[Index<Piece>(instance.id)]].fill);
 }
@@ -113,10 +116,11 @@ std::vector<LegendEntry> parts_legend(const Layout &layout) {
 
 } // namespace
 
-void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen) {
+void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen,
+            const ZoneSkins *skins) {
     const Layout &layout = state.job.layout;
     if (colouring == Colouring::finding) colour_by_finding(scene, state);
-    if (is_of_record(colouring)) colour_by_record(scene, state, colouring);
+    if (is_of_record(colouring)) colour_by_record(scene, state, colouring, skins);
     for (Instance &instance : scene.instances) {
         const Piece &piece = layout.pieces[Index<Piece>(instance.id)];
         if (colouring == Colouring::alike)
@@ -152,7 +156,8 @@ std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
     case Colouring::condition:
     case Colouring::decision:
     case Colouring::certainty:
-        entries = record_legend(colouring);
+    case Colouring::progress:
+        entries = record_legend(colouring, true);
         for (LegendEntry &entry : entries) // the model shows no patterns
             entry.pattern = Qt::NoBrush;
         break;

@@ -8,11 +8,16 @@
 
 namespace roundlay::window {
 
-enum class Colouring { wall, finding, alike, fabric, condition, decision, certainty };
+struct ZoneSkins;
+
+enum class Colouring { wall, finding, alike, fabric, condition, decision, certainty, progress };
 
 /// Colours the instances of a scene made from the state's layout; what is chosen stands out, also by stripes;
 /// of a corner the walls' logs by colour alone.
-void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen);
+/// `skins`: of that state, for Colouring::condition: what lies under them, zone by zone; null: each log as a
+/// whole.
+void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen,
+            const ZoneSkins *skins = nullptr);
 
 /// What they mean.
 std::vector<LegendEntry> legend_of(const State &state, Colouring colouring);
