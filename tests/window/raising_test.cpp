@@ -306,7 +306,9 @@ void RaisingTest::taking_down_goes_the_other_way_round() {
     // A document that is being taken down opens so.
     const QString path = folder_.filePath("down.roundlay");
     QVERIFY(window.save_to(path));
-    window.close_document();
+    window.begin(a_room(), "Another");
+    QVERIFY(settled(window));
+    QTRY_COMPARE(which->currentIndex(), 0);
     QVERIFY(window.open(path));
     QVERIFY(settled(window));
     QTRY_COMPARE(which->currentIndex(), 1);
@@ -320,6 +322,9 @@ void RaisingTest::ticked_pieces_are_coloured() {
     key(window, Qt::Key_Space);
     press_box(window, 1, Deed::cut);
     QVERIFY(settled(window));
+    window.show_legend(true);
+    raise(window, "elevation");
+    QTest::qWait(100);
     window.action("colour_progress")->trigger();
     const ExportJob &job = window.desk().standing()->job;
     const auto marks = record_marks(Colouring::progress);

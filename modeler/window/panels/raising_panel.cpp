@@ -60,6 +60,7 @@ RaisingPanel::RaisingPanel(Desk &desk, Selection &selection, QWidget *parent)
     said_->setObjectName(QStringLiteral("raising_said"));
     left_->setObjectName(QStringLiteral("raising_left"));
     said_->hide();
+    table_->setFocus(); // the way into the panel
     connect(&desk_, &Desk::began, this, [this] {
         is_chosen_ = false;
         say({});
@@ -117,7 +118,6 @@ void RaisingPanel::make_table() {
             &RaisingPanel::choose_row);
     connect(model_, &LiftModel::asked_to_tick, this,
             [this](int row, int deed, bool on) { tick({row}, static_cast<Deed>(deed), on); });
-    table_->setFocus(); // the way into the panel
 }
 
 /// What the weights and the order rest on: it scrolls where there is little room.
