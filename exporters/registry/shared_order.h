@@ -22,7 +22,7 @@ class SharedOrder {
     RaisingOrder order_;
 };
 
-/// Of a job whose shell stands: others throw std::logic_error.
+/// Of a job whose shell stands: without its wood it throws std::logic_error.
 const RaisingOrder &raising_order_of(const ExportJob &job);
 /// With what that record has ticked, which may say more than the job's own.
 Site site_of(const ExportJob &job, const Record &record);

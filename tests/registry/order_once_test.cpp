@@ -26,10 +26,10 @@ TEST_CASE("the order of the raise is worked out once for all copies of a job") {
     CHECK_FALSE(make_job(test::plain_shell()).order->is_known());
 }
 
-TEST_CASE("what cannot be built has no order of the raise") {
-    Shell shell = test::plain_shell();
-    shell.walls.front().length = Length::mm(1);
-    CHECK_THROWS_AS(raising_order_of(make_job(shell)), std::logic_error);
+TEST_CASE("a job without its wood has no order of the raise") {
+    ExportJob job = make_job(test::plain_shell());
+    job.bodies = {}; // as of a shell that cannot be built
+    CHECK_THROWS_AS(raising_order_of(job), std::logic_error);
 }
 
 TEST_CASE("a site has what the record that is asked about has ticked") {

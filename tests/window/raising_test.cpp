@@ -189,15 +189,17 @@ void RaisingTest::what_speaks_against_a_tick_is_said_beside_it() {
     go_to(window, last);
     key(window, Qt::Key_Space);
     QVERIFY(is(row(window, last), Deed::up));
-    QVERIFY2(said(window).contains("stand on air"), qPrintable(said(window)));
+    QVERIFY2(said(window).contains("is ticked as up and lies over"), qPrintable(said(window)));
     QVERIFY(settled(window));
     QTreeWidget &tree = *window.findings().tree();
-    QVERIFY(!tree.findItems("stand on air", Qt::MatchContains | Qt::MatchRecursive, 1).isEmpty());
+    QVERIFY(!tree.findItems("is ticked as up and lies over", Qt::MatchContains | Qt::MatchRecursive, 1)
+                 .isEmpty());
     QVERIFY(window.desk().standing() == window.desk().state()); // told, and nothing refused for it
     key(window, Qt::Key_Space);
     QVERIFY(said(window).isEmpty());
     QVERIFY(settled(window));
-    QVERIFY(tree.findItems("stand on air", Qt::MatchContains | Qt::MatchRecursive, 1).isEmpty());
+    QVERIFY(
+        tree.findItems("is ticked as up and lies over", Qt::MatchContains | Qt::MatchRecursive, 1).isEmpty());
     window.close_document();
 }
 
@@ -326,6 +328,7 @@ void RaisingTest::ticked_pieces_are_coloured() {
     raise(window, "elevation");
     QTest::qWait(100);
     window.action("colour_progress")->trigger();
+    QTest::qWait(100);
     const ExportJob &job = window.desk().standing()->job;
     const auto marks = record_marks(Colouring::progress);
     const auto marked = marked_pieces(*job.record, job, Colouring::progress);

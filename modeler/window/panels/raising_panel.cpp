@@ -48,6 +48,7 @@ RaisingPanel::RaisingPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), which_(new QComboBox), by_(new QLineEdit),
       on_(new QLineEdit), table_(new QTableView), model_(new LiftModel(this)), said_(new WrappedLabel),
       left_(new WrappedLabel), basis_(new WrappedLabel) {
+    table_->setParent(this); // before all others: it gets the keyboard when the panel comes
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(4, 4, 4, 4);
     new StandBanner(desk_, column, StandBanner::Shows::as_stood);
@@ -60,7 +61,6 @@ RaisingPanel::RaisingPanel(Desk &desk, Selection &selection, QWidget *parent)
     said_->setObjectName(QStringLiteral("raising_said"));
     left_->setObjectName(QStringLiteral("raising_left"));
     said_->hide();
-    table_->setFocus(); // the way into the panel
     connect(&desk_, &Desk::began, this, [this] {
         is_chosen_ = false;
         say({});
@@ -206,6 +206,9 @@ void RaisingPanel::tell_basis(const State &state) {
     if (list.weights_known) words += text(list.voice.word(weight_caution)) + QStringLiteral("\n");
     basis_->setText(words + text(list.weight_basis));
     table_->resizeColumnsToContents();
+    constexpr double for_bold = 1.2; // the next lift, whichever comes to be it
+    for (const int column : {LiftModel::number, LiftModel::tag, LiftModel::turn, LiftModel::weight})
+        table_->setColumnWidth(column, static_cast<int>(for_bold * table_->columnWidth(column)));
 }
 
 void RaisingPanel::follow_selection() {

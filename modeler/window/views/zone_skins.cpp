@@ -128,7 +128,7 @@ std::shared_ptr<const SceneModel> skin_of(const SceneModel &wood, const Frame &p
                                           const ConditionZone &zone, const Stretch &stretch) {
     const std::size_t mark = condition_mark(zone.what);
     SkinMesh skin(lifted + lifted_more * static_cast<double>(mark));
-    const ShadedMesh &mesh = wood.levels.front();
+    const ShadedMesh &mesh = wood.levels.back(); // without bores, whose walls face all ways
     const std::vector<Stretch> bands = bands_of(stretch, painted_share(mark));
     for (std::size_t i = 0; i + 2 < mesh.triangles.size(); i += 3) {
         const Corners triangle{mesh.corners[mesh.triangles[i]], mesh.corners[mesh.triangles[i + 1]],
