@@ -54,7 +54,7 @@ class RaisingTest : public WindowTest {
         QVERIFY(QTest::qWaitForWindowActive(&window));
         QTest::keyClick(&window, Qt::Key_T, Qt::ControlModifier);
         QTRY_COMPARE(QApplication::focusWidget(), window.raising().table());
-        QTRY_VERIFY(!rows(window).empty());
+        QTRY_VERIFY_WITH_TIMEOUT(!rows(window).empty(), 60000);
     }
     static const std::vector<LiftRow> &rows(MainWindow &window) { return window.raising().model().rows(); }
     static const LiftRow &row(MainWindow &window, int at) {
@@ -270,8 +270,8 @@ void RaisingTest::ticks_are_of_the_state_that_is_seen() {
     QVERIFY(states.size() > 1);
     window.desk().see(states.back().name);
     QVERIFY(settled(window));
-    QTRY_VERIFY(window.desk().standing()->job.order->is_known());
-    QTRY_VERIFY(!rows(window).empty());
+    QTRY_VERIFY_WITH_TIMEOUT(window.desk().standing()->job.order->is_known(), 60000);
+    QTRY_VERIFY_WITH_TIMEOUT(!rows(window).empty(), 60000);
     const auto next = std::ranges::find(rows(window), true, &LiftRow::is_next);
     QVERIFY(next != rows(window).end());
     const std::string tag = next->tag.toStdString();
@@ -284,7 +284,7 @@ void RaisingTest::ticks_are_of_the_state_that_is_seen() {
     QCOMPARE(window.desk().standing()->job.order, order); // nothing is worked out anew for a tick
     window.desk().see({});
     QVERIFY(settled(window));
-    QTRY_VERIFY(window.desk().standing()->job.order->is_known());
+    QTRY_VERIFY_WITH_TIMEOUT(window.desk().standing()->job.order->is_known(), 60000);
     for (const LiftRow &lift : rows(window))
         QVERIFY(lift.tag.toStdString() != tag || !is(lift, Deed::up));
     window.close_document();
