@@ -286,6 +286,10 @@ void Desk::work_out() {
     workshop_->ask_for(asked, ++revision_, dragging());
 }
 
+void Desk::want_order(bool wanted) {
+    workshop_->want_order(wanted);
+}
+
 void Desk::take(StatePtr state) {
     const bool same = state->revision == state_->revision, advised = same && state_->lacks_advice;
     if (same && !advised && state_->lacks_bores) return take_bores(std::move(state));

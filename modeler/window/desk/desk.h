@@ -100,6 +100,7 @@ class Desk : public QObject {
     bool standing_is_old() const { return standing_ && standing_ != state_; } ///< it cannot be built now
     bool is_current() const { return state_->revision == revision_ && wanted_.empty(); }
     UnitSystem units() const;
+    void want_order(bool wanted); ///< of the raise: a panel is looked at that shows it
 
   signals:
     void began(); ///< another document lies on the desk, or none

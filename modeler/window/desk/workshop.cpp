@@ -254,11 +254,20 @@ void Workshop::ask_for(const SeenDocument &document, quint64 revision, bool in_d
     ordered_.notify_one();
 }
 
-std::optional<Workshop::Order> Workshop::next() {
+void Workshop::want_order(bool wanted) {
+    {
+        const std::lock_guard lock(mutex_);
+        wants_order_ = wanted;
+        to_order_ = wanted ? last_ : nullptr;
+    }
+    ordered_.notify_one();
+}
+
+std::optional<Workshop::Task> Workshop::next() {
     std::unique_lock lock(mutex_);
-    ordered_.wait(lock, [this] { return closing_ || order_; });
+    ordered_.wait(lock, [this] { return closing_ || order_ || to_order_; });
     if (closing_) return {};
-    return std::exchange(order_, std::nullopt);
+    return Task{std::exchange(order_, std::nullopt), std::exchange(to_order_, nullptr)};
 }
 
 bool Workshop::is_asked_for_more(std::chrono::milliseconds within) {
@@ -267,14 +276,27 @@ bool Workshop::is_asked_for_more(std::chrono::milliseconds within) {
 }
 
 void Workshop::run() {
-    while (const auto order = next()) {
-        StatePtr state =
-            worked_out_safely(order->in_drag ? in_drag_ : worker_, order->document, order->revision, cache_);
-        emit worked(state);
-        if (state->lacks_advice) state = advised(*order, state);
-        if (state) order_the_raise(*order, *state);
-        if (state && state->lacks_bores) carve_bores(*order, state);
+    while (const auto task = next())
+        if (task->order)
+            work_out(*task->order);
+        else
+            order_the_raise(*task->to_order, false);
+}
+
+void Workshop::work_out(const Order &order) {
+    StatePtr state =
+        worked_out_safely(order.in_drag ? in_drag_ : worker_, order.document, order.revision, cache_);
+    emit worked(state);
+    if (state->lacks_advice) state = advised(order, state);
+    if (!state) return;
+    bool wanted = false;
+    {
+        const std::lock_guard lock(mutex_);
+        last_ = state;
+        wanted = wants_order_;
     }
+    if (wanted) order_the_raise(*state, order.in_drag);
+    if (state->lacks_bores) carve_bores(order, state);
 }
 
 /// When the drag rests. Null where something else is asked for.
@@ -287,9 +309,9 @@ StatePtr Workshop::advised(const Order &order, const StatePtr &state) {
 }
 
 /// Shown by a panel alone, so that nobody waits for it who sees something else.
-void Workshop::order_the_raise(const Order &order, const State &state) {
+void Workshop::order_the_raise(const State &state, bool in_drag) {
     if (!state.stands() || state.job.order->is_known()) return;
-    if (is_asked_for_more(order.in_drag ? rest : std::chrono::milliseconds())) return;
+    if (is_asked_for_more(in_drag ? rest : std::chrono::milliseconds())) return;
     if (!what_it_throws(QStringLiteral("working the order of the raise out"),
                         [&] { (void)raising_order_of(state.job); }))
         emit ordered();

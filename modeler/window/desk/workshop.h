@@ -32,6 +32,8 @@ class Workshop : public QObject {
     ~Workshop() override;
 
     void ask_for(const SeenDocument &document, quint64 revision, bool in_drag = false);
+    /// Does anybody look at the order of the raise? Else it is not worked out: round logs take seconds.
+    void want_order(bool wanted);
 
   signals:
     /// In the thread of whoever connects. A state that lacks bores or advice comes again with them, unless
@@ -46,10 +48,16 @@ class Workshop : public QObject {
         quint64 revision = 0;
         bool in_drag = false;
     };
+    /// What is asked for: a document to be worked out, or else the order of the state that was the last.
+    struct Task {
+        std::optional<Order> order;
+        StatePtr to_order;
+    };
     void run();
-    std::optional<Order> next();
+    void work_out(const Order &order);
+    std::optional<Task> next();
     bool is_asked_for_more(std::chrono::milliseconds within);
-    void order_the_raise(const Order &order, const State &state);
+    void order_the_raise(const State &state, bool in_drag);
     void carve_bores(const Order &order, const StatePtr &state);
     StatePtr advised(const Order &order, const StatePtr &state);
 
@@ -57,7 +65,8 @@ class Workshop : public QObject {
     std::mutex mutex_;
     std::condition_variable ordered_;
     std::optional<Order> order_;
-    bool closing_ = false;
+    StatePtr last_, to_order_;
+    bool wants_order_ = false, closing_ = false;
     ModelCache cache_; ///< of the thread
     std::thread thread_;
 };

@@ -142,7 +142,13 @@ Deed RaisingPanel::deed() const {
 
 void RaisingPanel::showEvent(QShowEvent *event) {
     QWidget::showEvent(event);
+    desk_.want_order(true);
     refresh();
+}
+
+void RaisingPanel::hideEvent(QHideEvent *event) {
+    QWidget::hideEvent(event);
+    desk_.want_order(false);
 }
 
 void RaisingPanel::say(const QString &words) {

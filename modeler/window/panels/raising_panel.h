@@ -40,6 +40,7 @@ class RaisingPanel : public QWidget {
 
   protected:
     void showEvent(QShowEvent *event) override;
+    void hideEvent(QHideEvent *event) override;
     bool eventFilter(QObject *table, QEvent *event) override;
 
   private:
