@@ -30,7 +30,7 @@ class Lists {
 
     std::optional<ExportFailure> add_workbook() {
         return add_file(folder_, "lists.xlsx", xlsx_of(sheets_, called(job_.shell), sheets::book_time()),
-                        "all lists, a sheet each, with filters and sums as formulas");
+                        Voice().say("all lists, a sheet each, with filters and sums by formulas"));
     }
 
   private:

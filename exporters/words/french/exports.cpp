@@ -7,6 +7,8 @@ namespace {
 
 constexpr Entry entries[] = {
     {"STEP", "STEP"},
+    {"all lists, a sheet each, with filters and sums by formulas",
+     "toutes les listes, une feuille chacune, avec filtres et sommes par formules"},
     {"book", "livre"},
     {"book.pdf, cover, index, legend and all sheets in one",
      "book.pdf, couverture, table, légende et toutes les fiches en un"},

@@ -138,17 +138,15 @@ class Corner {
         const auto own = own_height(lower);
         const double z = own ? tail_low(lower, place_.centre) + *own : (lower.centre + upper.centre) / 2;
         notch(lower).top = seam_at(lower, z);
-        notch(upper).under = seam_at(lower, z + own_gap(upper)).flipped();
+        const WallPlace &over = plan_.walls[arms_[upper.arm].wall];
+        const double gap = own_tail_gap(shell_, over, index_, course(upper).round);
+        notch(upper).under = seam_at(lower, z + gap).flipped();
     }
 
     /// As the lower log's tail slopes, over the point where the walls' middles cross.
     Plane seam_at(const Layer &lower, double z) const {
         return seam_plane(tail_top(rule(lower)), {place_.centre.x, place_.centre.y, z}, arms_[lower.arm].out,
                           arms_[1 - lower.arm].out);
-    }
-
-    double own_gap(const Layer &l) const {
-        return own_tail_gap(shell_, plan_.walls[arms_[l.arm].wall], index_, course(l).round);
     }
 
     std::optional<double> own_height(const Layer &l) const {
