@@ -36,28 +36,32 @@ CutNumbers numbers_of(const Cut &cut) {
     return numbers;
 }
 
+/// The cuts of a piece as it was, told in its frame as it is.
 class Held {
   public:
-    Held(const Piece &was, const Piece &is)
-        : was_(was), is_(is), origin_(was.tag == is.tag ? was.frame.to_local(is.frame.origin) : Vec3{}) {}
+    Held(const Piece &was, const Piece &is) {
+        // A log that lies elsewhere now has its cuts where it had them.
+        const Vec3 origin = was.tag == is.tag ? was.frame.to_local(is.frame.origin) : Vec3{};
+        for (const Cut &cut : was.cuts) {
+            if (is_mend(cut)) continue;
+            cuts_.push_back(moved(cut, origin, was.blank, is.blank));
+            numbers_.push_back(numbers_of(cuts_.back()));
+        }
+    }
 
     bool has(const Cut &cut) const {
         if (is_mend(cut)) return false;
         if (const Bore *bore = bore_of(cut)) return has_hole(*bore);
         const CutNumbers own = numbers_of(cut);
-        return std::ranges::any_of(was_.cuts, [&](const Cut &each) {
-            return !is_mend(each) &&
-                   nearly_alike(numbers_of(moved(each, origin_, was_.blank, is_.blank)), own);
-        });
+        return std::ranges::any_of(numbers_, [&](const CutNumbers &each) { return nearly_alike(each, own); });
     }
 
   private:
     /// A mend may have shortened it.
     bool has_hole(const Bore &bore) const {
         const auto near = [](double a, double b) { return std::abs(a - b) <= hair; };
-        return std::ranges::any_of(was_.cuts, [&](const Cut &each) {
-            const Cut here = moved(each, origin_, was_.blank, is_.blank);
-            const Bore *was = bore_of(here);
+        return std::ranges::any_of(cuts_, [&](const Cut &each) {
+            const Bore *was = bore_of(each);
             return was && near(was->x, bore.x) && near(was->y, bore.y) &&
                    near(was->diameter, bore.diameter) && was->z_from <= bore.z_from + hair &&
                    was->z_to >= bore.z_to - hair;
@@ -65,9 +69,8 @@ class Held {
     }
 
     static constexpr double hair = 0.02; ///< mm, as nearly_alike
-    const Piece &was_, &is_;
-    Vec3 origin_; ///< of the piece now, in its frame as it was: a log that lies elsewhere now has its cuts
-                  ///< where it had them
+    std::vector<Cut> cuts_;              ///< but mends
+    std::vector<CutNumbers> numbers_;
 };
 
 std::vector<bool> all_cuts(const Piece &piece) {

@@ -4,10 +4,12 @@
 #include "kernel/layout/lay_out.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/support/tagged.h"
 
 #include <algorithm>
 
 using namespace roundlay;
+using roundlay::test::tagged;
 
 namespace {
 
@@ -21,13 +23,6 @@ Shell old_house() {
         shell.own_logs.push_back(log);
     }
     return shell;
-}
-
-Index<Piece> tagged(const Layout &layout, const std::string &tag) {
-    for (const auto i : layout.pieces.indices())
-        if (layout.pieces[i].tag == tag) return i;
-    FAIL("no piece " + tag);
-    throw;
 }
 
 std::size_t work(const CutsToMake &cuts) {

@@ -8,6 +8,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
+#include "tests/support/tagged.h"
 #include "tests/support/thrown_away.h"
 
 #include <rapidcheck.h>
@@ -18,6 +19,7 @@
 #include <set>
 
 using namespace roundlay;
+using roundlay::test::tagged;
 
 namespace {
 
@@ -49,13 +51,6 @@ Mend splice(const std::string &wall, int round, LogSide face, LogEnd end, double
     Mend mend = mend_of(wall, round, MendKind::splice, face);
     mend.end = end, mend.to = mm(to), mend.lap = mm(lap);
     return mend;
-}
-
-Index<Piece> tagged(const Layout &layout, const std::string &tag) {
-    for (const auto i : layout.pieces.indices())
-        if (layout.pieces[i].tag == tag) return i;
-    FAIL("no piece " << tag);
-    return {};
 }
 
 /// Of a log and the new wood in it.

@@ -5,10 +5,12 @@
 #include "kernel/layout/lay_out.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/support/tagged.h"
 
 #include <algorithm>
 
 using namespace roundlay;
+using roundlay::test::tagged;
 using namespace roundlay::sheets;
 
 namespace {
@@ -24,13 +26,6 @@ Shell house(bool mended) {
     mend.from = Length::mm(1000), mend.to = Length::mm(1600), mend.depth = Length::mm(60);
     shell.mends.push_back(mend);
     return shell;
-}
-
-Index<Piece> tagged(const Layout &layout, const std::string &tag) {
-    for (const auto i : layout.pieces.indices())
-        if (layout.pieces[i].tag == tag) return i;
-    FAIL("no piece " + tag);
-    throw;
 }
 
 std::vector<Table> tables_of(const Layout &layout, Index<Piece> piece, const SheetOptions &options) {

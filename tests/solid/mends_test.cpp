@@ -5,6 +5,7 @@
 #include "tests/support/any_mends.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/support/tagged.h"
 #include "tests/support/thrown_away.h"
 
 #include <rapidcheck.h>
@@ -13,6 +14,7 @@
 #include <cstdio>
 
 using namespace roundlay;
+using roundlay::test::tagged;
 
 namespace {
 
@@ -27,12 +29,6 @@ Shell any_of_all() {
     default:
         return test::any_fitted_shell();
     }
-}
-
-Index<Piece> tagged(const Layout &layout, const std::string &tag) {
-    for (const auto i : layout.pieces.indices())
-        if (layout.pieces[i].tag == tag) return i;
-    throw std::logic_error("no piece " + tag);
 }
 
 double exact_volume(const Layout &layout, Index<Piece> piece) {

@@ -4,8 +4,6 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
-#include "kernel/trade/species.h"
-#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/notch_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell_words.h"
@@ -13,6 +11,7 @@
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/species_choice.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/plan_sketch.h"
 
@@ -78,8 +77,7 @@ void NewShellDialog::fill_choices() {
     for (const NotchKind kind : kinds_to_begin_with())
         kind_->addItem(kind == NotchKind::saddle ? tr("round, scoped over one another with saddles")
                                                  : tr("hewn, %1").arg(notch_word(kind)));
-    for (const Species &species : all_species())
-        species_->addItem(kernel_words(text(species.name)), text(species.name));
+    add_species(*species_);
     species_->setCurrentIndex(species_->findData(text(begun_in(UnitSystem::metric).wood.species)));
     for (QComboBox *box : {kind_, species_}) { // the longest words do not decide how wide the form is
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

@@ -2,15 +2,14 @@
 
 #include "kernel/design/shell_edits.h"
 #include "kernel/document/limits.h"
-#include "kernel/trade/species.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/notch_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/scrolled.h"
+#include "modeler/window/panels/species_choice.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/stand_banner.h"
 
@@ -60,8 +59,7 @@ void ShellPanel::fill_choices() {
     kind_->addItems(notch_words());
     top_->addItems({tr("level"), tr("staggered")});
     species_->addItem(tr("not stated: eastern hemlock is taken"), QString());
-    for (const Species &species : all_species())
-        species_->addItem(kernel_words(text(species.name)), text(species.name));
+    add_species(*species_);
     for (QComboBox *box : {kind_, top_, species_}) { // the longest word does not decide how wide the panel is
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(8);
