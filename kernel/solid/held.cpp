@@ -16,13 +16,26 @@ struct Expected {
     double volume = 0, within = 0;
 };
 
-/// What flats miss lies where round surfaces end, however little wood of a log a piece has: a patch let into
-/// one is held as a lump as large as the log is round.
+double longest_extent(const Polyhedron &wood) {
+    Vec3 low = wood.vertices.front(), high = low;
+    for (const Vec3 &p : wood.vertices) {
+        low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+        high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+    }
+    const Vec3 size = high - low;
+    return std::max({size.x, size.y, size.z});
+}
+
+/// What flats miss lies where round surfaces end, all along them, however little wood of a log a piece has: a
+/// patch let into one is held as if it were the log, as long as it is itself, or a lump as large as the log
+/// is round.
 double at_least_round(const Body &body) {
-    double radius = 0;
+    if (body.hewn.vertices.empty()) return body.volume;
+    const double length = longest_extent(body.hewn);
+    double log = body.volume;
     for (const RoundSurface &surface : body.rounds)
-        radius = std::max(radius, surface.radius);
-    return std::max(body.volume, radius * radius * radius);
+        log = std::max(log, surface.radius * surface.radius * std::max(surface.radius, length));
+    return log;
 }
 
 Expected expected_of(const Body &body) {

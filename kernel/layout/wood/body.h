@@ -20,9 +20,9 @@ struct Body {
     bool bores_clear =
         true; ///< they are apart, and every bore opens whole in a nearly level face, or ends blind in wood
     std::vector<RoundSurface> rounds; ///< Plane::round counts these from 1
-    double volume =
-        0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to 3e-4 of itself
-    Vec3 centroid; ///< piece frame
+    double volume = 0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to 3e-4 of
+                       ///< the log's, or of as much of a round log as new wood in one is long
+    Vec3 centroid;     ///< piece frame
 
     // For exact solids of what has round surfaces:
     std::vector<Cell> planed_cells;
