@@ -17,6 +17,8 @@ std::optional<ExportFailure> export_forms(const ExportJob &job, OutputFolder &fo
 std::optional<ExportFailure> export_report(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolder &folder,
+                                               Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
 
 /// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
@@ -60,6 +62,11 @@ inline std::span<const Exporter> exporters_in_order() {
         Exporter{"step", said("STEP"),
                  said("shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),
                  export_step},
+        Exporter{"operations", said("operations"),
+                 said("operations.csv and operations/TAG.json for each distinct piece: what is cut, from "
+                      "which side, with "
+                      "which reach, for no machine in particular"),
+                 export_operations},
         Exporter{"mesh", said("mesh"), said("shell.glb, the shell for phones, browsers and slides"),
                  export_mesh},
     };

@@ -1,9 +1,9 @@
 #include "exporters/step/step.h"
 
-#include "exporters/step/face_words.h"
 #include "exporters/step/header.h"
 #include "exporters/step/part21_text.h"
 #include "exporters/step/product_writer.h"
+#include "kernel/boundary/face_words.h"
 
 #include <stdexcept>
 
@@ -41,7 +41,7 @@ step::PartSolid part_solid(const BodyOf &of, StepRoute route) {
     const Body &body = *of.body;
     step::PartSolid solid;
     if (route == StepRoute::automatic) solid.border = boundary_of(body);
-    if (solid.border) solid.faces = step::face_names(*of.piece, *solid.border, of.alone);
+    if (solid.border) solid.faces = face_names(*of.piece, *solid.border, of.alone);
     if (!solid.border) solid.built = build(body).solid;
     solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
     return solid;

@@ -3,7 +3,6 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/cuts/match.h"
-#include "kernel/layout/cuts/region.h"
 
 #include <algorithm>
 #include <cmath>
@@ -48,108 +47,23 @@ bool is_side(const Plane &side, const Looked &face) {
            std::abs(side.offset + face.plane.offset) < same_place;
 }
 
-/// Which plane of what a cut takes the face is; none where it is none, or that was taken elsewhere.
-std::optional<Plane> side_of(const std::vector<Plane> &region, const Looked &face) {
-    for (const Plane &plane : region)
-        if (plane.distance(face.outside) > same_place) return {};
-    for (const Plane &plane : region)
-        if (is_side(plane, face)) return plane;
-    return {};
-}
-
-FacePart part_of(LogFace face) {
-    switch (face) {
-    case LogFace::top:
-        return FacePart::top;
-    case LogFace::under:
-        return FacePart::under;
-    case LogFace::outside:
-        return FacePart::outside;
-    case LogFace::inside:
-        return FacePart::inside;
-    case LogFace::datum_end:
-        return FacePart::datum_end;
-    case LogFace::far_end:
-        break;
-    }
-    return FacePart::far_end;
-}
-
-/// By the plane of its region: what part of that cut it is. Planes of a region look out of what is taken.
-struct PartOfCut {
-    const Plane &side;
-
-    bool along() const { return std::abs(side.normal.x) > 0.5; }
-    bool level() const { return std::abs(side.normal.z) > 0.5; }
-
-    FacePart operator()(const FaceCut &cut) const { return part_of(cut.face); }
-    FacePart operator()(const SeamCut &cut) const {
-        return same_way(side.normal, -cut.seam.normal) ? FacePart::seam : FacePart::shoulder;
-    }
-    FacePart operator()(const BoxCut &cut) const {
-        switch (cut.use) {
-        case BoxUse::groove:
-            return along() ? FacePart::bottom : level() ? FacePart::end : FacePart::side;
-        case BoxUse::seat:
-        case BoxUse::step:
-            return along() ? FacePart::end : level() ? FacePart::seat : FacePart::side;
-        case BoxUse::sill:
-        case BoxUse::header:
-        case BoxUse::through:
-            break;
-        }
-        if (!level()) return along() ? FacePart::jamb : FacePart::side;
-        return side.normal.z < 0 ? FacePart::sill : FacePart::head;
-    }
-    FacePart operator()(const PocketCut &cut) const {
-        if (same_way(side.normal, -cut.bed.normal)) return FacePart::bed;
-        if (level()) return FacePart::ceiling;
-        return std::abs(side.normal.x) > same_direction ? FacePart::side : FacePart::back;
-    }
-    FacePart operator()(const CheekCut &cut) const {
-        return same_way(side.normal, -cut.plane.normal) ? FacePart::cheek : FacePart::end;
-    }
-    FacePart operator()(const MendCut &cut) const {
-        if (same_way(side.normal, -cut.bed.normal)) return FacePart::bed;
-        return along() ? FacePart::end : FacePart::side;
-    }
-};
-
-/// What a cut takes, where planes bound it; of those with round surfaces see below.
-struct RegionOfCut {
-    const Blank &blank;
-
-    std::vector<Plane> operator()(const FaceCut &cut) const { return region_of(cut); }
-    std::vector<Plane> operator()(const SeamCut &cut) const { return region_of(cut, blank); }
-    std::vector<Plane> operator()(const BoxCut &cut) const { return region_of(cut); }
-    std::vector<Plane> operator()(const PocketCut &cut) const { return region_of(cut, blank); }
-    std::vector<Plane> operator()(const CheekCut &cut) const { return region_of(cut, blank); }
-    std::vector<Plane> operator()(const MendCut &cut) const { return region_of(cut, blank); }
-};
-
-std::optional<FacePart> part_made_by(const Cut &cut, const Looked &face, const Blank &blank) {
-    const auto by_region = [&](const auto &plane_cut) -> std::optional<FacePart> {
-        const auto side = side_of(RegionOfCut{blank}(plane_cut), face);
-        return side ? std::optional(PartOfCut{*side}(plane_cut)) : std::nullopt;
-    };
-    using None = std::optional<FacePart>;
+/// Of a scope: does it lie under the round? Other cuts are bounded by their sides alone.
+bool is_below(const Cut &cut, Vec3 place) {
     return match(
-        cut, [&](const FaceCut &face_cut) { return by_region(face_cut); },
-        [&](const SeamCut &seam) { return by_region(seam); },
-        [&](const BoxCut &box) { return by_region(box); },
-        [&](const PocketCut &pocket) { return by_region(pocket); },
-        [&](const CheekCut &cheek) { return by_region(cheek); },
-        [&](const MendCut &mend) { return by_region(mend); },
-        [&](const ScopeCut &scope) -> None { // its plane sides stand straight over its edges
-            const Vec3 across = unit(cross(Vec3{0, 0, 1}, scope.along));
-            const double off = std::abs(dot(face.outside - scope.at, across)) - scope.half_width();
-            const bool upright = std::abs(face.plane.normal.z) < same_direction;
-            if (upright && off <= 0 && off > -2 * aside &&
-                std::abs(dot(face.plane.normal, scope.along)) < same_direction)
-                return FacePart::cheek;
-            return None{};
-        },
-        giving<RoundCut, Bore>(None{})); // not plane, or the bottom of a bore, which is told by its rim
+        cut, [&](const ScopeCut &scope) { return place.z < scoped_to(scope, place) + same_place; },
+        giving<FaceCut, RoundCut, SeamCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(true));
+}
+
+/// What the face is of that cut; none where it is none, or that was taken elsewhere. A round surface is told
+/// by itself, and the bottom of a bore by its rim.
+std::optional<FacePart> part_made_by(const Cut &cut, const Looked &face, const Blank &blank) {
+    const std::vector<CutSide> sides = sides_of(cut, blank);
+    for (const CutSide &side : sides)
+        if (side.plane.distance(face.outside) > same_place) return {};
+    if (!is_below(cut, face.outside)) return {};
+    for (const CutSide &side : sides)
+        if (is_side(side.plane, face)) return side.part;
+    return {};
 }
 
 /// Of the blank's own faces, where no cut has taken them.

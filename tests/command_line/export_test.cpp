@@ -60,10 +60,28 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
         listed.insert(name);
     }
     CHECK(listed == files_in(home.out()));
-    for (const char *name : {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv",
-                             "pegs.csv", "order-list.csv", "totals.csv", "lists.xlsx", "shell.glb",
-                             "cut-sheets.pdf", "drawings.pdf", "story-poles.pdf", "templates.pdf",
-                             "templates.dxf", "templates/T1.dxf", "tags.pdf", "packing-list.pdf", "book.pdf"})
+    for (const char *name : {"picture.png",
+                             "shell.step",
+                             "pieces/A-01-1.step",
+                             "cut-list.csv",
+                             "pieces.csv",
+                             "pegs.csv",
+                             "operations.csv",
+                             "operations/A-01-1.json",
+                             "operations/operations.schema.json",
+                             "order-list.csv",
+                             "totals.csv",
+                             "lists.xlsx",
+                             "shell.glb",
+                             "cut-sheets.pdf",
+                             "drawings.pdf",
+                             "story-poles.pdf",
+                             "templates.pdf",
+                             "templates.dxf",
+                             "templates/T1.dxf",
+                             "tags.pdf",
+                             "packing-list.pdf",
+                             "book.pdf"})
         CHECK(listed.contains(name));
 }
 
@@ -86,18 +104,21 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == list_files + 1);
-    REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step"}).code == 0);
+    REQUIRE(
+        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations"}).code ==
+        0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
 TEST_CASE("field forms and a report come where the document has a record, else where they are asked for") {
     const Home home;
-    const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,mesh";
+    const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,operations,mesh";
     const Ran none = home.export_with({"--without", all_else});
     CHECK(none.code == 2);
     CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));
-    REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,mesh"}).code ==
-            0);
+    REQUIRE(
+        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,mesh"})
+            .code == 0);
     CHECK_FALSE(files_in(home.out()).contains("forms.pdf"));
     REQUIRE(home.export_with({"--only", "forms"}).code == 0);
     CHECK(files_in(home.out()).contains("forms.pdf"));

@@ -1,6 +1,6 @@
 // Names of faces in STEP files: each says which cut made the face, and taking that cut away proves it.
-#include "exporters/step/face_words.h"
 #include "exporters/step/step.h"
+#include "kernel/boundary/face_words.h"
 #include "kernel/boundary/made_by.h"
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/fastenings/cut_marks.h"
@@ -87,7 +87,7 @@ void check(const Piece &piece, Counts &counts) {
     const auto border = boundary_of(body);
     if (!border) return; // the library's way, without names
     const std::vector<MadeBy> made = made_by(piece, *border);
-    const std::vector<std::string> names = step::face_names(piece, *border, true);
+    const std::vector<std::string> names = face_names(piece, *border, true);
     RC_ASSERT(made.size() == border->faces.size());
     std::size_t i = 0;
     for (const BoundaryFace &face : border->faces) {
@@ -153,7 +153,7 @@ TEST_CASE("The names of one log's faces, read by a person") {
     const auto border = boundary_of(body_of(*log));
     REQUIRE(border);
     std::multiset<std::string> names;
-    for (const std::string &name : step::face_names(*log, *border, true))
+    for (const std::string &name : face_names(*log, *border, true))
         names.insert(name);
     CHECK(names.size() == 20); // with four pegs, two of which end in the log
     // Two tails, each with its seams to the logs over and under it and their shoulders, between four hewn

@@ -1,10 +1,9 @@
-#include "exporters/step/face_words.h"
+#include "kernel/boundary/face_words.h"
 
-#include "kernel/boundary/made_by.h"
 #include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/fastenings/cut_marks.h"
 
-namespace roundlay::step {
+namespace roundlay {
 
 namespace {
 
@@ -79,16 +78,22 @@ void add(std::string &name, std::string_view word) {
 
 } // namespace
 
+FaceNames::FaceNames(const Piece &piece, bool alone)
+    : piece_(piece), marks_(cut_marks(piece)), alone_(alone) {}
+
+std::string FaceNames::name(const MadeBy &made) const {
+    std::string name = made.cut ? marks_[*made.cut] : "";
+    add(name, word_of(made.part, piece_));
+    if (made.cut && alone_) add(name, made_for(piece_.cuts[*made.cut]));
+    return name.empty() ? "bore" : name; // of a body that was made by hand
+}
+
 std::vector<std::string> face_names(const Piece &piece, const Boundary &border, bool alone) {
-    const std::vector<std::string> marks = cut_marks(piece);
+    const FaceNames all(piece, alone);
     std::vector<std::string> names;
-    for (const MadeBy &made : made_by(piece, border)) {
-        std::string name = made.cut ? marks[*made.cut] : "";
-        add(name, word_of(made.part, piece));
-        if (made.cut && alone) add(name, made_for(piece.cuts[*made.cut]));
-        names.push_back(name.empty() ? "bore" : std::move(name)); // of a body that was made by hand
-    }
+    for (const MadeBy &made : made_by(piece, border))
+        names.push_back(all.name(made));
     return names;
 }
 
-} // namespace roundlay::step
+} // namespace roundlay
