@@ -118,6 +118,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "field forms"),
     QT_TRANSLATE_NOOP("kernel", "cut sheets"),
     QT_TRANSLATE_NOOP("kernel", "cut lists"),
+    QT_TRANSLATE_NOOP("kernel", "operations"),
     QT_TRANSLATE_NOOP("kernel", "the files in \"%1\" were made from another state of the house, \"%2\"; "
                                 "nothing was written; choose another folder, or replace them"),
 };

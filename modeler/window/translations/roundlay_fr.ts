@@ -5230,6 +5230,10 @@
         <translation>fiches de taille</translation>
     </message>
     <message>
+        <source>operations</source>
+        <translation>opérations</translation>
+    </message>
+    <message>
         <source>cut lists</source>
         <translation>listes de débit</translation>
     </message>
