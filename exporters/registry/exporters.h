@@ -20,6 +20,7 @@ std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &fol
 std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolder &folder,
                                                Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_page(const ExportJob &job, OutputFolder &folder, Progress &progress);
 
 /// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
 /// a report has nothing to tell.
@@ -69,6 +70,11 @@ inline std::span<const Exporter> exporters_in_order() {
                  export_operations},
         Exporter{"mesh", said("mesh"), said("shell.glb, the shell for phones, browsers and slides"),
                  export_mesh},
+        Exporter{
+            "page", said("page"),
+            said("yard.html, the shell for a phone in the yard: turn it, find a log, its sheet, step through "
+                 "the raise; needs no network"),
+            export_page},
     };
     return table;
 }

@@ -81,7 +81,8 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
                              "templates/T1.dxf",
                              "tags.pdf",
                              "packing-list.pdf",
-                             "book.pdf"})
+                             "book.pdf",
+                             "yard.html"})
         CHECK(listed.contains(name));
 }
 
@@ -105,19 +106,19 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == list_files + 1);
     REQUIRE(
-        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations"}).code ==
+        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,page"}).code ==
         0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
 TEST_CASE("field forms and a report come where the document has a record, else where they are asked for") {
     const Home home;
-    const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,operations,mesh";
+    const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,operations,mesh,page";
     const Ran none = home.export_with({"--without", all_else});
     CHECK(none.code == 2);
     CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));
     REQUIRE(
-        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,mesh"})
+        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,mesh,page"})
             .code == 0);
     CHECK_FALSE(files_in(home.out()).contains("forms.pdf"));
     REQUIRE(home.export_with({"--only", "forms"}).code == 0);

@@ -1,0 +1,3 @@
+// The yard page. Nothing here asks the network for anything, and no name of it is seen outside.
+(() => {
+"use strict";
