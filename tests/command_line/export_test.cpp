@@ -106,8 +106,8 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == list_files + 1);
     REQUIRE(
-        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,page"}).code ==
-        0);
+        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,page"})
+            .code == 0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
@@ -117,9 +117,9 @@ TEST_CASE("field forms and a report come where the document has a record, else w
     const Ran none = home.export_with({"--without", all_else});
     CHECK(none.code == 2);
     CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));
-    REQUIRE(
-        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,mesh,page"})
-            .code == 0);
+    REQUIRE(home.export_with(
+                    {"--without", "picture,sheets,drawings,templates,tags,book,step,operations,mesh,page"})
+                .code == 0);
     CHECK_FALSE(files_in(home.out()).contains("forms.pdf"));
     REQUIRE(home.export_with({"--only", "forms"}).code == 0);
     CHECK(files_in(home.out()).contains("forms.pdf"));
