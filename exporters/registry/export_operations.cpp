@@ -14,6 +14,11 @@ Voice speaker_of(const ExportJob &job) {
     return voice;
 }
 
+/// Wood that stays in the house is made from no stick: to list how would have a shop cut it anew.
+bool is_old(const ExportJob &job, Index<Model> model) {
+    return is_old_wood(job.layout.pieces.at(job.layout.models[model].pieces.front()));
+}
+
 std::string folder_of(const std::string &name) {
     return "operations/" + name;
 }
@@ -27,6 +32,7 @@ std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolde
     std::vector<machining::OperationList> lists;
     for (const auto i : job.layout.models.indices()) {
         if (progress.cancelled()) return stopped();
+        if (is_old(job, i)) continue;
         progress.at("operations", i.number(), count_of(job.layout.models) + 1);
         lists.push_back(machining::operations_of(job.layout, i, job.bodies[i]));
         const std::string bytes = machining::operations_json(lists.back(), called(job.shell), voice);
