@@ -3,6 +3,7 @@
 #include "exporters/lists/cut_words.h"
 #include "exporters/lists/list_cells.h"
 #include "kernel/layout/pieces/stock.h"
+#include "kernel/layout/pieces/wood_difference.h"
 
 #include <algorithm>
 #include <array>
@@ -87,6 +88,7 @@ class Rows {
                 is ? voice_.length(length_of(*is)) : "",
                 piece.longer == 0 ? "" : signed_length(piece.longer),
                 where_to(piece),
+                was && is ? differences(piece.what, *was, *is) : std::vector<std::string>(),
                 was ? Entry(number(length_of(*was), mm_decimals)) : Entry(std::string()),
                 is ? Entry(number(length_of(*is), mm_decimals)) : Entry(std::string()),
                 number(piece.longer, mm_decimals),
@@ -119,6 +121,43 @@ class Rows {
         return is_log(piece) ? voice_.say("wall %1, round %2", layout.walls[piece.wall].name, piece.round)
                              : piece.tag;
     }
+
+    static bool is_cut_anew(PieceChange what) {
+        return what == PieceChange::recut || what == PieceChange::longer || what == PieceChange::shorter;
+    }
+
+    /// "+3 mm at the left end", for a log; of both ends, where both differ.
+    void add_ends(std::vector<std::string> &all, double datum, double far, const Said &left,
+                  const Said &right, const Said &both) const {
+        constexpr double told = 0.5; // mm: less is printed as nothing
+        const bool at_datum = std::abs(datum) >= told, at_far = std::abs(far) >= told;
+        if (at_datum && at_far)
+            all.push_back(
+                voice_.say("%1: %2 and %3", voice_.words(both), signed_length(datum), signed_length(far)));
+        else if (at_datum || at_far)
+            all.push_back(voice_.say("%1: %2", voice_.words(at_datum ? left : right),
+                                     signed_length(at_datum ? datum : far)));
+    }
+
+    /// What is not told by the cuts that go and come: those are told by whole millimetres.
+    std::vector<std::string> differences(PieceChange what, const Piece &was, const Piece &is) const {
+        std::vector<std::string> all;
+        if (!is_cut_anew(what)) return all;
+        const WoodDifference differs = wood_difference(was, is);
+        add_ends(all, differs.height_datum, differs.height_far, said("height at its left end"),
+                 said("height at its right end"), said("heights at its left and right end"));
+        add_ends(all, differs.width_datum, differs.width_far, said("width at its left end"),
+                 said("width at its right end"), said("widths at its left and right end"));
+        add_ends(all, differs.shoulder_datum, differs.shoulder_far, said("length of its left tail"),
+                 said("length of its right tail"), said("lengths of its left and right tail"));
+        if (!all.empty() || piece_grew(what) || !differs.cuts) return all;
+        constexpr double told = 0.5;
+        all.push_back(*differs.cuts >= told
+                          ? voice_.say("places of its cuts: up to %1", voice_.length(*differs.cuts))
+                          : voice_.say("places of its cuts: less than %1", voice_.length(1)));
+        return all;
+    }
+    static bool piece_grew(PieceChange what) { return what != PieceChange::recut; }
 
     static double length_of(const Piece &piece) { return stock_of(piece).size.length; }
 
@@ -175,6 +214,7 @@ Table compare_table(const std::vector<ComparedPiece> &pieces, const Layout &befo
                  {"length_after", voice.say("length after")},
                  {"longer_by", voice.say("longer by")},
                  {"moved", voice.say("moved")},
+                 {"differs", voice.say("what differs")},
                  {"length_before_mm", ""},
                  {"length_after_mm", ""},
                  {"longer_by_mm", ""},

@@ -23,13 +23,18 @@ Entry share(double part, double whole) {
 
 constexpr double mm2_per_m2 = mm_per_m * mm_per_m, mm2_per_ft2 = mm_per_foot * mm_per_foot;
 
+/// Left out where the house as found has no wood at all: nothing is known then, not none.
+Entry size(double of, double whole, int decimals) {
+    return whole > 0 ? Entry(number(of, decimals)) : Entry(std::string());
+}
+
 std::vector<Entry> sum_row(const std::string &what, const FabricSum &sum, const FabricSum &all) {
     return {what,
             number(sum.logs, 0),
-            number(sum.volume / mm3_per_m3, volume_decimals),
-            number(sum.volume / mm3_per_ft3, volume_decimals - 1),
-            number(sum.outside / mm2_per_m2, volume_decimals - 1),
-            number(sum.outside / mm2_per_ft2, volume_decimals - 2),
+            size(sum.volume / mm3_per_m3, all.volume, volume_decimals),
+            size(sum.volume / mm3_per_ft3, all.volume, volume_decimals - 1),
+            size(sum.outside / mm2_per_m2, all.outside, volume_decimals - 1),
+            size(sum.outside / mm2_per_ft2, all.outside, volume_decimals - 2),
             share(sum.logs, all.logs),
             share(sum.volume, all.volume),
             share(sum.outside, all.outside)};
@@ -86,6 +91,8 @@ Table fabric_table(const FabricFigures &figures, const std::vector<FabricFigures
     for (const Decision what : all_decisions)
         add(decision_word(what, voice), figures.of_decision(what));
     add(voice.say("not decided"), figures.undecided);
+    if (figures.not_standing.volume > 0 || figures.not_standing.logs > 0)
+        add(voice.say("to stay, and not standing in this state"), figures.not_standing);
     if (figures.cut_out.volume > 0) add(voice.say("cut out of mended logs"), figures.cut_out);
     add(voice.say("stays: keep, mend, turn, use elsewhere"), figures.stays());
     for (std::size_t i = 0; i < earlier.size(); ++i)
@@ -105,6 +112,16 @@ std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice 
                   "cut out of it; what is cut off one that is used elsewhere is not taken off. These are "
                   "sums and no "
                   "verdict on what should stay.")};
+    if (figures.not_standing.logs > 0)
+        all.push_back(
+            voice.say("Logs that are to stay by their decisions, and in whose place this state shows "
+                      "new wood or none: %1. They are not counted as old wood that stays.",
+                      figures.not_standing.logs));
+    if (figures.found.logs > 0 && figures.found.logs == figures.without_place) {
+        all.push_back(voice.say("No log of the record is a piece of the house as it was found, or that house "
+                                "cannot be laid out: no volume and no face is known."));
+        return all;
+    }
     if (figures.without_place > 0)
         all.push_back(voice.say("Logs of the record that the house as found has no piece of, without volume "
                                 "and face here: %1.",

@@ -6,11 +6,17 @@
 
 namespace roundlay {
 
+FabricFigures fabric_by(const ExportJob &job, const Record &record, std::optional<std::size_t> decisions) {
+    FabricFigures all = fabric_figures(record, found_layout(job), found_bodies(job), decisions);
+    if (!job.found) return all;
+    take_out_what_is_gone(all, record, found_layout(job), found_bodies(job), job.layout, decisions);
+    take_out_mends(all, record, job.layout, job.bodies, decisions);
+    return all;
+}
+
 std::vector<FabricFigures> fabric_of(const ExportJob &job) {
     const auto figures = [&](std::optional<std::size_t> decisions) {
-        FabricFigures all = fabric_figures(*job.record, found_layout(job), found_bodies(job), decisions);
-        if (job.found) take_out_mends(all, *job.record, job.layout, job.bodies, decisions);
-        return all;
+        return fabric_by(job, *job.record, decisions);
     };
     std::vector<FabricFigures> all{figures({})};
     for (std::size_t i = 1; i < all.front().most; ++i)

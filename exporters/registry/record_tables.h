@@ -23,6 +23,10 @@ std::vector<RecordTable> record_tables(const ExportJob &job);
 /// then those by the first, the second decision of each log.
 std::vector<FabricFigures> fabric_of(const ExportJob &job);
 
+/// The same by the first `decisions` of each log alone. `record`: of that job.
+FabricFigures fabric_by(const ExportJob &job, const Record &record,
+                        std::optional<std::size_t> decisions = {});
+
 std::string cell_text(const Entry &entry);
 
 } // namespace roundlay

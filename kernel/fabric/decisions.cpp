@@ -1,8 +1,11 @@
 #include "kernel/fabric/fabric.h"
+#include "kernel/fabric/standing.h"
+#include "kernel/layout/piece_places.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/measured/found_piece.h"
 #include "kernel/measured/house_numbers.h"
 #include "kernel/measured/measured_shell.h"
+#include "kernel/record/found_words.h"
 #include "kernel/record/numbers.h"
 
 #include <algorithm>
@@ -12,8 +15,8 @@ namespace roundlay {
 
 namespace {
 
-bool stays(Decision what) {
-    return what != Decision::replace && what != Decision::leave_out;
+std::string decision_path(std::size_t log, std::size_t decision) {
+    return log_path(log) + ".decision[" + std::to_string(decision) + "]";
 }
 
 /// Of one timber, or one log that was cut up.
@@ -40,11 +43,15 @@ std::optional<double> least(const FoundLog &log, NotedLength FoundEnd::*of_end,
 
 class Checking {
   public:
-    Checking(const Record &record, const Layout &layout) : record_(record), layout_(layout) {}
+    Checking(const Record &record, const Layout &layout, const Layout *found)
+        : record_(record), layout_(layout), found_(found) {}
 
     std::vector<DecisionProblem> problems() {
         for (const DecidedLog &log : decided_logs(record_, layout_))
-            if (log.what) stays(*log.what) ? check(log) : check_gone(log);
+            if (!log.what)
+                check_undecided(log);
+            else
+                stays(*log.what) ? check(log) : check_gone(log);
         return std::move(problems_);
     }
 
@@ -56,8 +63,7 @@ class Checking {
     }
 
     void tell(const DecidedLog &log, Said what) {
-        const std::size_t last = of(log).decisions.size() - 1;
-        problems_.push_back({log_path(log.log) + ".decision[" + std::to_string(last) + "]", std::move(what)});
+        problems_.push_back({decision_path(log.log, of(log).decisions.size() - 1), std::move(what)});
     }
 
     void check(const DecidedLog &decided) {
@@ -69,7 +75,9 @@ class Checking {
                              log.tag));
         const FoundPlace &place = place_of(log);
         if (place.wall.empty() || !place.round) return; // nobody knows where it lay
-        const auto pieces = pieces_at(layout_, place);
+        const bool stays_there = decided.what != Decision::use_elsewhere;
+        if (stays_there && check_stands(decided)) return;
+        const auto pieces = stays_there ? own_pieces(decided) : pieces_at(layout_, place);
         if (pieces.empty())
             return tell(decided,
                         said("log %1 is to lie in wall %2, round %3, and the shell has no such log: decide "
@@ -85,7 +93,51 @@ class Checking {
                              "becomes",
                              *place.round, place.wall, pieces.size(), log.tag));
         check_left(decided);
+        check_welcome(decided, layout_.pieces[pieces.front()]);
         check_fit(decided, layout_.pieces[pieces.front()]);
+    }
+
+    /// Where a log is that stays in its place: openings that come or go count those of a round anew.
+    std::vector<Index<Piece>> own_pieces(const DecidedLog &decided) const {
+        std::vector<Index<Piece>> own;
+        if (found_)
+            for (const Index<Piece> was : pieces_at(*found_, of(decided).place))
+                for (const Index<Piece> is : standing_as(*found_, was, layout_))
+                    if (std::ranges::find(own, is) == own.end()) own.push_back(is);
+        return own.empty() ? pieces_at(layout_, of(decided).place) : own;
+    }
+
+    /// New wood in its place, where openings were closed or a replacement is stated. True if told.
+    bool check_stands(const DecidedLog &decided) {
+        if (!found_) return false;
+        for (const Index<Piece> was : pieces_at(*found_, of(decided).place)) {
+            if (!standing_as(*found_, was, layout_).empty()) continue;
+            const Piece *is = log_over(found_->pieces[was]);
+            if (!is) continue; // the shell has no such log, which is told
+            tell(decided, said("log %1 is to stay, and in its place, where it was found %2 long, %3 is shown "
+                               "as new wood, %4 long: decide otherwise, or state the old log there; as it is "
+                               "it is not counted as old wood that stays",
+                               of(decided).tag, in_mm(found_->pieces[was].blank.length), is->tag,
+                               in_mm(is->blank.length)));
+            return true;
+        }
+        return false;
+    }
+
+    /// The log that lies over the most of where that piece of the house as found lay. Null: none does.
+    const Piece *log_over(const Piece &was) const {
+        const AlongWall old = along_wall(found_->walls, was);
+        const Piece *over = nullptr;
+        double most = 0;
+        for (const Piece &is : layout_.pieces) {
+            if (!is_log(is) || is.round != was.round ||
+                layout_.walls[is.wall].name != found_->walls[was.wall].name)
+                continue;
+            const AlongWall along = along_wall(layout_.walls, is);
+            const double shared = std::min(old.to, along.to) - std::max(old.from, along.from);
+            if (shared > most) most = shared, over = &is;
+        }
+        return over;
     }
 
     /// It cannot lie in its old place as well.
@@ -101,10 +153,18 @@ class Checking {
         }
     }
 
+    /// New wood that is stated there is not the log that comes.
+    void check_welcome(const DecidedLog &decided, const Piece &piece) {
+        if (piece.fabric != Fabric::replacement) return;
+        tell(decided,
+             said("log %1 is to become %2, and that is shown as new wood: state fabric = \"kept\" of "
+                  "it in this state; as it is the log is not counted as old wood that stays",
+                  of(decided).tag, piece.tag));
+    }
+
     /// A mend is decided in the record and drawn in the shell.
     void check_mended(const DecidedLog &decided, const std::vector<Index<Piece>> &pieces) {
-        if (std::ranges::any_of(pieces, [&](auto piece) { return !layout_.pieces[piece].mended.empty(); }))
-            return;
+        if (mended_of(pieces)) return;
         tell(decided, said("log %1 is to be mended, and %2 is shown whole: state the [[mend]] of it in this "
                            "state",
                            of(decided).tag, layout_.pieces[pieces.front()].tag));
@@ -112,25 +172,44 @@ class Checking {
 
     /// What stays as it is has no new wood.
     void check_unmended(const DecidedLog &decided, const std::vector<Index<Piece>> &pieces) {
-        for (const Index<Piece> index : pieces) {
-            const Piece &piece = layout_.pieces[index];
-            if (piece.mended.empty()) continue;
-            const std::string mend = "mend[" + std::to_string(piece.mended.front()) + "]";
-            return tell(
-                decided,
-                decided.what == Decision::keep
-                    ? said("log %1 is to be kept as it is, and %2 puts new wood into it, in %3: decide "
-                           "to mend it, or take the mend out of this state",
-                           of(decided).tag, mend, piece.tag)
-                    : said("log %1 is to be turned end for end, and %2 puts new wood into it, in %3: "
-                           "one decision holds, so decide to mend it and say in its note that it is "
-                           "turned, or take the mend out of this state",
-                           of(decided).tag, mend, piece.tag));
-        }
+        const Piece *piece = mended_of(pieces);
+        if (!piece) return;
+        tell(decided, decided.what == Decision::keep
+                          ? said("log %1 is to be kept as it is, and %2 puts new wood into it, in %3: decide "
+                                 "to mend it, or take the mend out of this state",
+                                 of(decided).tag, mend_of(*piece), piece->tag)
+                          : said("log %1 is to be turned end for end, and %2 puts new wood into it, in %3: "
+                                 "one decision holds, so decide to mend it and say in its note that it is "
+                                 "turned, or take the mend out of this state",
+                                 of(decided).tag, mend_of(*piece), piece->tag));
+    }
+
+    const Piece *mended_of(const std::vector<Index<Piece>> &pieces) const {
+        const auto mended =
+            std::ranges::find_if(pieces, [&](auto piece) { return !layout_.pieces[piece].mended.empty(); });
+        return mended == pieces.end() ? nullptr : &layout_.pieces[*mended];
+    }
+
+    static std::string mend_of(const Piece &piece) {
+        return "mend[" + std::to_string(piece.mended.front()) + "]";
+    }
+
+    /// A mend is drawn, and nobody has said that the log is to be mended.
+    void check_undecided(const DecidedLog &decided) {
+        if (const Piece *piece = mended_of(own_pieces(decided)))
+            problems_.push_back({log_path(decided.log), said("nobody has decided what becomes of log %1, and "
+                                                             "%2 puts new wood into it, in %3: decide to "
+                                                             "mend it, or take the mend out of this state",
+                                                             of(decided).tag, mend_of(*piece), piece->tag)});
     }
 
     /// It was decided so, and does the shell show it?
     void check_gone(const DecidedLog &decided) {
+        if (const Piece *piece = mended_of(decided.found_as); piece && !comes_another_to(decided.found_as))
+            return tell(decided,
+                        said("log %1 is decided “%2”, and %3 puts new wood into it, in %4: decide to "
+                             "mend it, or take the mend out of this state",
+                             of(decided).tag, said_of(*decided.what), mend_of(*piece), piece->tag));
         for (const Index<Piece> index : decided.found_as) {
             const Piece &piece = layout_.pieces[index];
             if (piece.fabric != Fabric::kept && piece.fabric != Fabric::patched) continue;
@@ -145,6 +224,9 @@ class Checking {
         }
     }
 
+    bool comes_another_to(const std::vector<Index<Piece>> &pieces) const {
+        return std::ranges::any_of(pieces, [&](auto piece) { return another_comes_to(piece); });
+    }
     bool another_comes_to(Index<Piece> piece) const {
         return std::ranges::any_of(record_.logs, [&](const FoundLog &log) {
             if (log.decisions.empty() || log.decisions.back().what != Decision::use_elsewhere) return false;
@@ -163,6 +245,11 @@ class Checking {
             tell(decided, said("log %1 is %2 long, and %3 needs %4: it is too short for that place", log.tag,
                                in_mm(*length), piece.tag, in_mm(needed)));
         const auto butt = end_at(record_, layout_, piece.wall, log.butt);
+        if (decided.what == Decision::turn && !butt && is_old_wood(piece)) // as it was measured
+            return tell(decided,
+                        said("log %1 is to be turned end for end, and the corner that its butt lies in "
+                             "was never recorded, so that nothing of %2 turns: record its butt",
+                             log.tag, piece.tag));
         if (decided.what == Decision::turn && butt && (*butt == LogEnd::left) == piece.butt_at_datum)
             tell(decided, said("log %1 is to be turned end for end, and the butt of %2 is shown where it was "
                                "found: state its butt at the other end in this state",
@@ -197,10 +284,23 @@ class Checking {
                    said("log %1 is %2 wide where it is narrowest, and %3 needs %4: it is too narrow for that "
                         "place",
                         log.tag, in_mm(width.value_or(0)), piece.tag, in_mm(needed.width)));
+        if (!length) check_length_as_found(decided, piece, needed.length);
         if (!length || !height || !width)
             tell(decided, said("log %1 is to become %2, and its length, height and width are not all "
                                "recorded: measure them before anything is cut",
                                log.tag, piece.tag));
+    }
+
+    /// Nobody has taped it: by the house as it was found.
+    void check_length_as_found(const DecidedLog &decided, const Piece &piece, double needed) {
+        const FoundLog &log = of(decided);
+        const Layout &found = found_ ? *found_ : layout_;
+        const Piece *was = piece_at(found, log.place);
+        if (!was || was->blank.length + tape_tolerance >= needed) return;
+        tell(decided,
+             said("log %1 is %2 long in the house as it was found, where nobody taped it, and %3 needs "
+                  "%4: it is too short for that place",
+                  log.tag, in_mm(was->blank.length), piece.tag, in_mm(needed)));
     }
 
     void check_size(const DecidedLog &decided, const std::optional<double> &is, double needed, Said what) {
@@ -210,14 +310,36 @@ class Checking {
 
     const Record &record_;
     const Layout &layout_;
+    const Layout *found_; ///< null: it is this one, or not known
     std::map<Index<Piece>, std::size_t> taken_;
     std::vector<DecisionProblem> problems_;
 };
 
 } // namespace
 
-std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout) {
-    return Checking(record, layout).problems();
+std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout,
+                                               const Layout *found) {
+    if (found && (found == &layout || found->pieces.empty())) found = nullptr;
+    return Checking(record, layout, found).problems();
+}
+
+std::optional<DecisionProblem> stood_once(const Record &record, const std::optional<Shell> &measured,
+                                          const Shell &state) {
+    if (!measured || *measured == state) return {};
+    if (measured->own_logs != state.own_logs || measured->mends != state.mends) return {};
+    for (std::size_t i = 0; i < record.logs.size(); ++i) {
+        const auto &decisions = record.logs[i].decisions;
+        if (decisions.empty() || decisions.back().what == Decision::keep) continue;
+        return DecisionProblem{
+            decision_path(i, decisions.size() - 1),
+            said(
+                "state \"%1\" has no mend and states no log otherwise than as it was found: it is held to be "
+                "the house as it once stood, and decisions are not held against it. If it is the house as "
+                "it shall stand, state in it what becomes of its logs",
+                state.state),
+            Weight::note};
+    }
+    return {};
 }
 
 } // namespace roundlay

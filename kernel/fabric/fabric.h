@@ -4,6 +4,7 @@
 #include "kernel/layout/wood/body.h"
 #include "kernel/measure/said.h"
 #include "kernel/record/record.h"
+#include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
 #include <optional>
@@ -56,9 +57,10 @@ struct FabricFigures {
     FabricSum undecided;
     FabricSum
         cut_out; ///< old wood that new wood has come for, in logs that are mended: in none of the decisions
-    int without_place = 0; ///< logs that the layout has no piece of
-    int gone = 0;          ///< logs that are recorded as missing from end to end
-    std::size_t most = 0;  ///< decisions of one log, one after the other
+    FabricSum not_standing; ///< that is to stay, and stands nowhere in the state: in none of the decisions
+    int without_place = 0;  ///< logs that the layout has no piece of
+    int gone = 0;           ///< logs that are recorded as missing from end to end
+    std::size_t most = 0;   ///< decisions of one log, one after the other
 
     const FabricSum &of_decision(Decision what) const { return of[static_cast<std::size_t>(what)]; }
     /// What stays in the house: kept, mended, turned end for end, and used elsewhere.
@@ -73,6 +75,13 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
 void take_out_mends(FabricFigures &figures, const Record &record, const Layout &now, const Bodies &bodies,
                     std::optional<std::size_t> decisions = {});
 
+/// Takes found logs out of those that stay by their decisions where their old wood does not stand in `now`:
+/// there new wood is shown in their place, or nothing. `found`: what the figures are summed over. To be done
+/// before the mends are taken out.
+void take_out_what_is_gone(FabricFigures &figures, const Record &record, const Layout &found,
+                           const Bodies &found_bodies, const Layout &now,
+                           std::optional<std::size_t> decisions = {});
+
 /// mm2: the area of all its surfaces that look more outward than up, down or along, each as it is seen square
 /// on; of a round log that is its length times its diameter. Of a partition the side that its outside is.
 double outside_face(const Body &body);
@@ -83,12 +92,42 @@ double outside_face(const Layout &layout, const Bodies &bodies, Index<Piece> pie
 struct DecisionProblem {
     std::string path; ///< "found[3].decision[1].wall"
     Said what;
+    Weight weight = Weight::warning; ///< a note: asked, for it may be meant so
 };
+
+/// May a log by that decision stay in the house?
+inline bool stays(Decision what) {
+    return what != Decision::replace && what != Decision::leave_out;
+}
 
 /// Against the shell as it shall stand: places that it does not have, two logs that come to one place, logs
 /// that are too short or too thin for the place that they go to; logs that are to go or to be turned, and are
 /// shown as they were found; logs that are to be kept or turned and are shown mended. Only last decisions
-/// count.
-std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout);
+/// count. `found`: the house as it was found, where that is another one: by it logs that are to stay and in
+/// whose place new wood is shown are told.
+std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout,
+                                               const Layout *found = nullptr);
+
+/// Zones that were found soft, rotten or missing in logs that stay, and that no mend of `shell`, which is
+/// laid out as `now`, takes out: asked, and no verdict. A zone without a depth is held along the log alone.
+/// `found`: the house as it was found, or `now`.
+std::vector<DecisionProblem> harm_that_stays(const Record &record, const Shell &shell, const Layout &now,
+                                             const Layout &found);
+
+/// Logs that are to be kept as they are and have another shape in `now`, by what that states of others: told
+/// once, with their tags. Mends of their own do not count.
+std::optional<DecisionProblem> kept_and_cut_anew(const Record &record, const Layout &now,
+                                                 const Layout &found);
+
+/// Places that were noted further along a log than `found`, the house as it was found, has it. Of logs whose
+/// own length was taped the record itself tells.
+std::vector<DecisionProblem> places_past_log(const Record &record, const Layout &found);
+
+/// A state that stands on the measured one and states no log and no mend otherwise is held to be the house as
+/// it once stood: decisions about its logs are not about it. That is told, once, where logs are to become
+/// anything else than they are; nothing where decisions are to be held against the state. `measured`: the
+/// shell under the record, as it is stated.
+std::optional<DecisionProblem> stood_once(const Record &record, const std::optional<Shell> &measured,
+                                          const Shell &state);
 
 } // namespace roundlay

@@ -1,4 +1,5 @@
 #include "kernel/fabric/fabric.h"
+#include "kernel/fabric/standing.h"
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/match.h"
 #include "kernel/layout/piece_places.h"
@@ -46,6 +47,30 @@ template <typename Seen> double outside_face_where(const Body &body, Seen seen) 
 
 FabricSum sum_of(const Layout &layout, const Bodies &bodies, Index<Piece> piece) {
     return {0, bodies[layout.pieces[piece].model].volume, outside_face(layout, bodies, piece)};
+}
+
+/// It goes to a place that `now` does not have, or where it has new wood.
+bool has_nowhere_to_go(const FoundPlace &to, const Layout &now) {
+    if (to.wall.empty() || !to.round) return false;
+    return std::ranges::all_of(pieces_at(now, to), [&](const Index<Piece> piece) {
+        return now.pieces[piece].fabric == Fabric::replacement;
+    });
+}
+
+/// What of a log that is to stay does not, as pieces of the house as it was found.
+std::vector<Index<Piece>> not_standing(const FoundLog &log, const DecidedLog &decided, const Layout &found,
+                                       const Layout &now) {
+    const FoundDecision &last = log.decisions.back();
+    if (last.what == Decision::use_elsewhere)
+        return has_nowhere_to_go(last.to, now) ? decided.found_as : std::vector<Index<Piece>>();
+    std::vector<Index<Piece>> gone;
+    for (const Index<Piece> piece : decided.found_as)
+        if (standing_as(found, piece, now).empty()) gone.push_back(piece);
+    return gone;
+}
+
+void take_off(FabricSum &sum, const FabricSum &part) {
+    sum.logs -= part.logs, sum.volume -= part.volume, sum.outside -= part.outside;
 }
 
 } // namespace
@@ -109,6 +134,24 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
         if (log.found_as.empty()) ++figures.without_place;
     }
     return figures;
+}
+
+void take_out_what_is_gone(FabricFigures &figures, const Record &record, const Layout &found,
+                           const Bodies &found_bodies, const Layout &now,
+                           std::optional<std::size_t> decisions) {
+    for (const DecidedLog &decided : decided_logs(record, found, decisions)) {
+        const FoundLog &log = record.logs[decided.log];
+        // one that stayed by an earlier decision, and goes by the last, was changed by that, not by the state
+        if (!decided.what || !stays(*decided.what) || !stays(log.decisions.back().what) || is_gone(log))
+            continue;
+        const auto gone = not_standing(log, decided, found, now);
+        if (gone.empty()) continue;
+        FabricSum sum{gone.size() == decided.found_as.size() ? 1 : 0, 0, 0};
+        for (const Index<Piece> piece : gone)
+            sum.add(sum_of(found, found_bodies, piece));
+        take_off(figures.of[static_cast<std::size_t>(*decided.what)], sum);
+        figures.not_standing.add(sum);
+    }
 }
 
 void take_out_mends(FabricFigures &figures, const Record &record, const Layout &now, const Bodies &bodies,

@@ -178,7 +178,76 @@ void tell_bent(Rebuild &at, Index<WallPlace> wall, int round, const Line &height
             in_mm(*worst->height), in_mm(height.at(worst->x))));
 }
 
+/// A slip of the tape, a number typed in another unit, or a log that lies in another place than the record
+/// says: taken as it was measured, and told by its tag. Beside it the plan's number there, before anything
+/// measured is put over it.
+class FarOff {
+  public:
+    FarOff(Rebuild &at, Index<WallPlace> wall, int round) : at_(at), wall_(wall), round_(round) {}
+
+    void tell(const LogNumbers &numbers) {
+        for (const FoundLog *log : numbers.logs) {
+            for (const FoundEnd &end : log->ends)
+                if (const auto side = end_at(at_.record, at_.plan, wall_, end.corner))
+                    tell_end(*log, end, at_.shoulder(wall_, round_, *side));
+            for (const FoundStation &station : log->stations)
+                if (const auto width = taken(station.width); width && is_far(*width, plan_width()))
+                    tell_so(
+                        "width-far-off",
+                        said("log %1: between its ends it was measured %2 wide, and the plan has %3 there",
+                             log->tag, in_mm(*width), in_mm(plan_width())));
+        }
+        for (const StationNumbers &station : numbers.stations)
+            if (const double plan = plan_height(station.x); station.height && is_far(*station.height, plan))
+                tell_so("height-far-off",
+                        said("log %1: between its ends it was measured %2 high, and the plan has %3 there",
+                             station.tag, in_mm(*station.height), in_mm(plan)));
+    }
+
+  private:
+    static bool is_far(double measured, double plan) {
+        constexpr double least = 0.6, most = 1.6; // of what the plan has: our choice, no source
+        return measured < least * plan || measured > most * plan;
+    }
+
+    void tell_end(const FoundLog &log, const FoundEnd &end, double x) {
+        const auto height = taken(end.height), width = taken(end.width);
+        if (height && is_far(*height, plan_height(x)))
+            tell_so("height-far-off",
+                    said("log %1: its height at %2 was measured %3, and the plan has %4 there", log.tag,
+                         end.corner, in_mm(*height), in_mm(plan_height(x))));
+        if (width && is_far(*width, plan_width()))
+            tell_so("width-far-off",
+                    said("log %1: its width at %2 was measured %3, and the plan has %4 there", log.tag,
+                         end.corner, in_mm(*width), in_mm(plan_width())));
+    }
+
+    double plan_height(double x) const {
+        const Course &course = at_.course(wall_, round_);
+        return is_scoped(at_.made.shell) ? plan_width() : course.high(x) - course.low(x);
+    }
+
+    /// As stated: where the widest log was measured wider, the wall has been made as wide as that already.
+    double plan_width() const {
+        const LogSizes &own = at_.own(wall_, round_).sizes;
+        if (own.diameter) return own.diameter->mm();
+        if (own.butt_width && own.tip_width) return (own.butt_width->mm() + own.tip_width->mm()) / 2;
+        return at_.plan.walls[wall_].thickness;
+    }
+
+    void tell_so(const char *code, Said what) {
+        at_.made.findings.push_back(
+            {Weight::warning, code, round_place(at_.plan.walls[wall_].name, round_), std::move(what),
+             said("measure it again, and look whether the log lies in this round"), ""});
+    }
+
+    Rebuild &at_;
+    Index<WallPlace> wall_;
+    int round_;
+};
+
 void set_diameter(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+    FarOff(at, wall, round).tell(numbers);
     double sum = 0, count = 0;
     for (const LogEnd end : both_ends)
         for (const auto &each : {numbers.end(end).height, numbers.end(end).width})
@@ -203,38 +272,9 @@ void state_widths(Rebuild &at, Index<WallPlace> wall, int round, const Line &wid
     own.sizes.butt_width = std::min(two.butt, most), own.sizes.tip_width = std::min(two.tip, most);
 }
 
-/// A slip of the tape, or a log that lies in another place than the record says: taken as it was measured,
-/// and told by its tag. Beside it the plan's height there, before anything measured is put over it.
-void tell_far_off(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
-    constexpr double least = 0.6, most = 1.6; // of what the plan has: our choice, no source
-    const Course &course = at.course(wall, round);
-    const auto is_far = [&](double x, double measured) {
-        const double plan = course.high(x) - course.low(x);
-        return measured < least * plan || measured > most * plan;
-    };
-    const auto tell = [&](Said what) {
-        at.made.findings.push_back(
-            {Weight::warning, "height-far-off", round_place(at.plan.walls[wall].name, round), std::move(what),
-             said("measure it again, and look whether the log lies in this round"), ""});
-    };
-    for (const FoundLog *log : numbers.logs)
-        for (const FoundEnd &end : log->ends) {
-            const auto side = end_at(at.record, at.plan, wall, end.corner);
-            const double x = side ? at.shoulder(wall, round, *side) : 0;
-            if (const auto height = taken(end.height); side && height && is_far(x, *height))
-                tell(said("log %1: its height at %2 was measured %3, and the plan has %4 there", log->tag,
-                          end.corner, in_mm(*height), in_mm(course.high(x) - course.low(x))));
-        }
-    for (const StationNumbers &station : numbers.stations)
-        if (station.height && is_far(station.x, *station.height))
-            tell(said("log %1: between its ends it was measured %2 high, and the plan has %3 there",
-                      station.tag, in_mm(*station.height),
-                      in_mm(course.high(station.x) - course.low(station.x))));
-}
-
 void set_section(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
     propose_section(at, wall, round, numbers);
-    tell_far_off(at, wall, round, numbers);
+    FarOff(at, wall, round).tell(numbers);
     at.made.taken += taken_of(numbers, &EndNumbers::height) + taken_of(numbers, &EndNumbers::width);
     const auto width = line_of(at, wall, round, &EndNumbers::width);
     if (const auto height = line_of(at, wall, round, &EndNumbers::height)) {

@@ -60,6 +60,7 @@ ExitCode check(const Console &console, const DocumentWords &document) {
     Input input = read_input(document);
     std::optional<ExportJob> job;
     if (input.read.shell) job = told_job(console, input, *input.read.shell);
+    if (job) job->found = found_house(input, false);
     if (job) add_decision_problems(input, *job), add_tick_problems(input, *job);
     const ExportJob *made = job ? &*job : nullptr;
     const ExitCode printed =

@@ -7,17 +7,20 @@
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
+#include "exporters/registry/record_tables.h"
 #include "exporters/registry/shared_order.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
 #include "modeler/command_line/command.h"
+#include "modeler/command_line/findings.h"
 #include "modeler/command_line/load.h"
 #include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <cstdio>
 #include <sstream>
 
 namespace roundlay {
@@ -46,9 +49,7 @@ struct Listed {
 };
 
 FabricFigures figures_of(const Listed &l, std::optional<std::size_t> decisions = {}) {
-    FabricFigures figures = fabric_figures(l.record, l.found, l.found_bodies, decisions);
-    if (&l.found != &l.layout) take_out_mends(figures, l.record, l.layout, l.bodies, decisions);
-    return figures;
+    return fabric_by(l.job, l.record, decisions);
 }
 
 /// With what stayed before each change of mind.
@@ -197,6 +198,20 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
     return text;
 }
 
+/// Old wood is summed over the house as it was found: where that cannot be laid out, no figure is known.
+bool lacks_found_house(const Console &console, const Input &input, const ExportJob &job) {
+    if (!job.found || !has_errors(job.found->layout.findings)) return false;
+    for (const FindingLine &line : finding_lines(input, job, job.found->layout.findings))
+        if (line.weight == Weight::error) std::fputs((line.text + "\n").c_str(), stderr);
+    const Shell &found = job.found->shell;
+    console.error(
+        Voice({console.language, job.shell.units})
+            .say("%1: the house as it was found (%2) cannot be laid out, so that no figure of its wood "
+                 "is known: mend what is wrong in that state first",
+                 input.file, found.state.empty() ? found.name : found.state));
+    return true;
+}
+
 ExitCode run_list(const Console &console, const ListOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
@@ -207,6 +222,8 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
     const Record &record = std::get<Loaded>(loaded).input.read.record;
+    if (options.what == "fabric" && lacks_found_house(console, std::get<Loaded>(loaded).input, job))
+        return ExitCode::findings;
     CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
     tell_found(list, record, job.layout);
     const Listed listed{job,

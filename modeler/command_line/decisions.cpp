@@ -19,20 +19,37 @@ bool comes_of_decisions(const ReadResult &read) {
     return states.empty() || states.front().name != read.shell->state;
 }
 
-template <typename Each> void add_warnings(const std::vector<Each> &all, const ExportJob &job, Input &input) {
+template <typename Each> Weight weight_of(const Each &) {
+    return Weight::warning;
+}
+Weight weight_of(const DecisionProblem &problem) {
+    return problem.weight;
+}
+
+template <typename Each> void add(const Each &problem, const ExportJob &job, Input &input) {
+    input.read.problems.push_back({weight_of(problem),
+                                   input.file,
+                                   input.read.places.locate(problem.path).value_or(Place{}),
+                                   words_of(problem.what, voice_of(job).speech()),
+                                   {}});
+}
+
+template <typename Each> void add_all(const std::vector<Each> &all, const ExportJob &job, Input &input) {
     for (const Each &problem : all)
-        input.read.problems.push_back({Weight::warning,
-                                       input.file,
-                                       input.read.places.locate(problem.path).value_or(Place{}),
-                                       words_of(problem.what, voice_of(job).speech()),
-                                       {}});
+        add(problem, job, input);
 }
 
 } // namespace
 
 void add_decision_problems(Input &input, const ExportJob &job) {
+    const Layout &found = found_layout(job);
+    add_all(places_past_log(input.read.record, found), job, input);
     if (job.layout.pieces.empty() || !comes_of_decisions(input.read)) return;
-    add_warnings(decision_problems(input.read.record, job.layout), job, input);
+    if (const auto once = stood_once(input.read.record, input.read.measured_on, *input.read.shell))
+        return add(*once, job, input);
+    add_all(decision_problems(input.read.record, job.layout, &found), job, input);
+    if (const auto anew = kept_and_cut_anew(input.read.record, job.layout, found)) add(*anew, job, input);
+    add_all(harm_that_stays(input.read.record, job.shell, job.layout, found), job, input);
 }
 
 void add_tick_problems(Input &input, const ExportJob &job) {
@@ -40,8 +57,8 @@ void add_tick_problems(Input &input, const ExportJob &job) {
     std::vector<std::string> states;
     for (const HouseState &state : input.read.states)
         states.push_back(state.name);
-    add_warnings(tick_problems(input.read.record, job.shell, job.layout, raising_order_of(job), states), job,
-                 input);
+    add_all(tick_problems(input.read.record, job.shell, job.layout, raising_order_of(job), states), job,
+            input);
 }
 
 } // namespace roundlay

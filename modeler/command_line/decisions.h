@@ -13,4 +13,8 @@ void add_decision_problems(Input &input, const ExportJob &job);
 /// Adds ticks that cannot be, or that name no piece of this shell, in the same way.
 void add_tick_problems(Input &input, const ExportJob &job);
 
+/// The state that is measured, or the document's own shell where none is. Null where that is the one asked
+/// for. Bodies only where they are asked for.
+std::shared_ptr<const FoundHouse> found_house(const Input &input, bool bodies);
+
 } // namespace roundlay

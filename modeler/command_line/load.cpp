@@ -55,15 +55,15 @@ ExitCode failed(const Console &console, const Input &input, const ExportJob *job
 
 namespace {
 
-FoundHouse laid_out(const Shell &shell) {
+FoundHouse laid_out(const Shell &shell, bool bodies) {
     FoundHouse house{lay_out(shell), {}, shell};
-    house.bodies = bodies_of(house.layout);
+    if (bodies) house.bodies = bodies_of(house.layout);
     return house;
 }
 
-/// The state that is measured, or the document's own shell where none is. Null where that is the one asked
-/// for.
-std::shared_ptr<const FoundHouse> found_house(const Input &input) {
+} // namespace
+
+std::shared_ptr<const FoundHouse> found_house(const Input &input, bool bodies) {
     const ReadResult &read = input.read;
     if (read.record.logs.empty() || read.states.empty()) return nullptr;
     const auto measured = std::ranges::find(read.states, true, &HouseState::measured);
@@ -75,8 +75,10 @@ std::shared_ptr<const FoundHouse> found_house(const Input &input) {
     if (!shell) shell = read_document(input.bytes, input.file, is_stated ? "" : measured->name).shell;
     if (!shell) return nullptr; // what is wrong with it is told: the record is held against this state
     return std::make_shared<const FoundHouse>(
-        laid_out(is_stated ? *shell : measured_shell(*shell, read.record).shell));
+        laid_out(is_stated ? *shell : measured_shell(*shell, read.record).shell, bodies));
 }
+
+namespace {
 
 /// The house as it was measured, where that is the state asked for or what it stands on.
 MeasuredShell as_asked(const Input &input, Shell shell) {
@@ -158,12 +160,12 @@ std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords 
     Shell shell = *input.read.shell;
     if (units) shell.units = *units;
     ExportJob job = told_job(console, input, std::move(shell));
+    job.found = found_house(input, true);
     tell_decisions(console, input, job);
     Loaded loaded{std::move(input), std::move(job)};
     if (path != "-") loaded.job.folder = std::filesystem::path(path).parent_path();
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.record = std::make_shared<const Record>(loaded.input.read.record);
-    loaded.job.found = found_house(loaded.input);
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
     for (const FindingLine &line : finding_lines(loaded.input, loaded.job, loaded.job.findings))
         if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))

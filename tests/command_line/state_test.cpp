@@ -170,6 +170,23 @@ TEST_CASE("compare tells piece by piece what two states differ in, in words, as 
     CHECK(home.at({"compare", "hut.roundlay", "--to", "lower", "--csv", "--json"}).code == 2);
 }
 
+TEST_CASE("how much old wood stays is not told where the house as it was found cannot be laid out: it is "
+          "said why") {
+    const Home home;
+    put(home.folder / "hut.roundlay",
+        hut() + "\n[[state]]\nname = \"as found\"\nmeasured = true\n[[state.opening]]\nname = \"window\"\n"
+                "width = \"9 m\"\n\n[[found]]\ntag = \"N 1\"\nwall = \"A\"\nround = 1\n"
+                "decision = [{ what = \"keep\" }]\n");
+    const Ran fabric = home.at({"list", "hut.roundlay", "--state", "other", "fabric"});
+    INFO(fabric.out + fabric.err);
+    CHECK(fabric.code == 1);
+    CHECK(fabric.out.empty());
+    CHECK_THAT(fabric.err, ContainsSubstring(": error: ") &&
+                               ContainsSubstring("the house as it was found (as found) cannot be laid "
+                                                 "out, so that no figure of its wood is known"));
+    CHECK(home.at({"list", "hut.roundlay", "--state", "other", "decisions"}).code == 0);
+}
+
 TEST_CASE("decisions about found logs are listed, summed up, and told where they cannot be") {
     const Home home;
     put(home.folder / "hut.roundlay",

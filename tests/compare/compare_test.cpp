@@ -1,6 +1,8 @@
+#include "exporters/lists/compare_table.h"
 #include "kernel/compare/compare.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/wood_difference.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/temporary_folder.h"
@@ -157,4 +159,47 @@ TEST_CASE("The states of an old house, told by what the document says of them") 
     CHECK(first.at("B-03-1").what == PieceChange::unchanged);
     const auto second = by_tag(built, stands);
     CHECK(second.at("C-04-2").what == PieceChange::added);
+}
+
+TEST_CASE("How far a log differs is told by its two ends, and where only its cuts do by the most of these") {
+    const Shell plain = test::plain_shell(); // logs of 200 mm x 210 mm
+    const Layout before = lay_out(plain);
+    const auto log = [](const Layout &layout, const char *tag) -> const Piece & {
+        return *std::ranges::find(layout.pieces, tag, &Piece::tag);
+    };
+    Shell taller = plain;
+    OwnLog own;
+    own.wall = "A", own.round = 3, own.sizes.butt = LogEnd::left;
+    own.sizes.butt_height = Length::mm(240), own.sizes.tip_height = Length::mm(230);
+    own.sizes.butt_width = Length::mm(190), own.sizes.tip_width = Length::mm(200);
+    taller.own_logs = {own};
+    const Layout after = lay_out(taller);
+    REQUIRE(after.pieces.size() > 0);
+    const WoodDifference differs = wood_difference(log(before, "A-03-1"), log(after, "A-03-1"));
+    CHECK(differs.height_datum == Approx(30).margin(1e-6));
+    CHECK(differs.height_far == Approx(20).margin(1e-6));
+    CHECK(differs.width_datum == Approx(-10).margin(1e-6));
+    CHECK(differs.width_far == Approx(0).margin(1e-6));
+    CHECK(differs.length == Approx(0).margin(1e-6));
+    CHECK(differs.most() >= 30);
+    const WoodDifference same = wood_difference(log(before, "A-02-1"), log(before, "A-02-1"));
+    CHECK(same.most() == 0);
+    REQUIRE(same.cuts);
+
+    // In the list each row that is cut anew says what differs.
+    const Voice voice({Language::english, UnitSystem::metric});
+    const Table table = compare_table(compared(before, after), before, after, voice);
+    const auto column = std::ranges::find(table.columns, "differs", &Column::key) - table.columns.begin();
+    bool told = false;
+    for (const auto &row : table.rows) {
+        const auto &cell = std::get<std::vector<std::string>>(row[static_cast<std::size_t>(column)]);
+        const std::string what = std::get<std::string>(row[0]);
+        if (what == "re-cut") CHECK_FALSE(cell.empty());
+        if (std::get<std::string>(row[1]) == "A-03-1") {
+            REQUIRE_FALSE(cell.empty());
+            CHECK(cell[0] == "heights at its left and right end: +30 mm and +20 mm");
+            told = true;
+        }
+    }
+    CHECK(told);
 }

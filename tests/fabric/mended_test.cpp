@@ -129,3 +129,23 @@ TEST_CASE(
         CHECK(decision_problems(record, mended.layout).empty());
     }
 }
+
+TEST_CASE(
+    "A mend in a log that nobody has decided about, or that is to go, is told with log, mend and piece") {
+    const Laid mended = with({mend_of(MendKind::face, LogEnd::left, 1000, 2000)});
+    Record record;
+    record.logs = {decided_log("m", Decision::replace)};
+    const auto gone = decision_problems(record, mended.layout);
+    REQUIRE(gone.size() == 1);
+    CHECK(test::english(gone[0].what) ==
+          "log m is decided “replace”, and mend[0] puts new wood into it, in A-02-1: "
+          "decide to mend it, or take the mend out of this state");
+    record.logs[0].decisions.clear();
+    const auto undecided = decision_problems(record, mended.layout);
+    REQUIRE(undecided.size() == 1);
+    CHECK(undecided[0].path == "found[0]");
+    CHECK(test::english(undecided[0].what) ==
+          "nobody has decided what becomes of log m, and mend[0] puts new wood into it, in A-02-1: "
+          "decide to mend it, or take the mend out of this state");
+    CHECK(decision_problems(record, with({}).layout).empty());
+}

@@ -168,3 +168,22 @@ TEST_CASE("A height that is far off what the plan has is told by the log's tag, 
                ContainsSubstring("height-far-off @ wall A, round 2: log A2: between its ends it "
                                  "was measured 410 mm high, and the plan has 210 mm there"));
 }
+
+TEST_CASE("A width that is far off what the plan has is told by the log's tag, its wall and its round") {
+    Record record;
+    record.logs = {log_of(2), log_of(3)};
+    record.logs[1].ends[1].width = noted(9.8); // inches typed where millimetres stand
+    CHECK_THAT(told(record), ContainsSubstring("width-far-off @ wall A, round 3: log A3: its width at AB was "
+                                               "measured 10 mm, and the plan has 200 mm there"));
+    record.logs[1].ends[1].width = noted(2000); // the wall is made as wide as that
+    CHECK_THAT(told(record), ContainsSubstring("width-far-off @ wall A, round 3: log A3: its width at AB was "
+                                               "measured 2000 mm, and the plan has 200 mm there"));
+    record.logs[1].ends[1].width = noted(190);
+    CHECK_THAT(told(record), !ContainsSubstring("far-off"));
+    FoundStation station;
+    station.at = noted(2000), station.width = noted(20);
+    record.logs[0].stations = {station};
+    CHECK_THAT(told(record),
+               ContainsSubstring("width-far-off @ wall A, round 2: log A2: between its ends it was "
+                                 "measured 20 mm wide, and the plan has 200 mm there"));
+}

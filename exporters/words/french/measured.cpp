@@ -11,25 +11,21 @@ constexpr Entry entries[] = {
     {"%1 {gap under a notch of a round log is|gaps under notches of round logs are} recorded and not in the "
      "model: they are scribed to one another",
      "%1 {jour sous une entaille de bois rond est relevé et absent|jours sous les entailles de bois ronds "
-     "sont "
-     "relevés et absents} du modèle : ils sont tracés l’un sur l’autre"},
+     "sont relevés et absents} du modèle : ils sont tracés l’un sur l’autre"},
     {"%1 {lean of a corner is|leans of corners are} recorded and not in the model: its walls stand upright",
      "%1 dévers {d’angle est relevé et n’est pas|d’angles sont relevés et ne sont pas} dans le modèle : ses "
      "murs y sont d’aplomb"},
     {"%1 {level of a corner is|levels of corners are} recorded and not in the model: it lies by the levels "
      "of its logs",
      "%1 {niveau d’angle est relevé et n’est pas|niveaux d’angles sont relevés et ne sont pas} dans le "
-     "modèle : il est posé selon les niveaux de ses "
-     "pièces"},
+     "modèle : il est posé selon les niveaux de ses pièces"},
     {"%1 {level of a round log is|levels of round logs are} recorded and not in the model: they lie by their "
      "diameters",
      "%1 {niveau de rondin est relevé et n’est pas|niveaux de rondins sont relevés et ne sont pas} dans le "
-     "modèle : ils sont posés selon leurs "
-     "diamètres"},
+     "modèle : ils sont posés selon leurs diamètres"},
     {"%1 {wind of a log is|winds of logs are} recorded and not in the model: its logs are not twisted",
      "%1 {gauchissement de pièce est relevé et n’est pas|gauchissements de pièces sont relevés et ne sont "
-     "pas} dans le modèle : ses pièces n’y sont pas "
-     "gauches"},
+     "pas} dans le modèle : ses pièces n’y sont pas gauches"},
     {"between its ends it was measured %1 high where a straight log is %2: the model has the straight one",
      "entre ses bouts elle a été mesurée haute de %1 là où une pièce droite fait %2 : le modèle a la droite"},
     {"by the levels its end at corner %1 reaches %2 into what lies under it: it is laid on it, without a gap",
@@ -98,12 +94,16 @@ constexpr Entry entries[] = {
      "d’après son niveau, dans le modèle à %4"},
     {"log %1: between its ends it was measured %2 high, and the plan has %3 there",
      "pièce %1 : entre ses bouts elle est mesurée haute de %2, et le plan y a %3"},
+    {"log %1: between its ends it was measured %2 wide, and the plan has %3 there",
+     "pièce %1 : entre ses bouts elle est mesurée large de %2, et le plan y a %3"},
     {"log %1: between its shoulders it was measured %2, in the model that is %3",
      "pièce %1 : entre ses épaulements elle a été mesurée à %2, dans le modèle cela fait %3"},
     {"log %1: its height at %2 was measured %3, and the plan has %4 there",
      "pièce %1 : sa hauteur en %2 est mesurée à %3, et le plan y a %4"},
     {"log %1: its length over all was measured %2, in the model it is %3 long",
      "pièce %1 : sa longueur hors tout a été mesurée à %2, dans le modèle elle est longue de %3"},
+    {"log %1: its width at %2 was measured %3, and the plan has %4 there",
+     "pièce %1 : sa largeur en %2 est mesurée à %3, et le plan y a %4"},
     {"log %1: up to opening %2 it was measured %3 over all, and as the opening was measured it is %4, a "
      "difference of %5",
      "pièce %1 : jusqu’à l’ouverture %2 elle a été mesurée de %3 hors tout, et d’après l’ouverture mesurée "

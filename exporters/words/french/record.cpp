@@ -16,6 +16,8 @@ constexpr Entry entries[] = {
     {"%1 found", "%1 en place"},
     {"%1 from %2 on", "%1 à partir de %2"},
     {"%1 from %2 to %3", "%1 de %2 à %3"},
+    {"%1 from %2, past the end of the log: look at it again",
+     "%1 depuis %2, au-delà du bout de la pièce : à revoir"},
     {"%1 has a third field and its sheet no denominator: state whether the sheet counts quarters, eighths or "
      "sixteenths of an inch",
      "%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, "
@@ -57,7 +59,15 @@ constexpr Entry entries[] = {
      "d’entre eux : indiquez ce que la feuille entend"},
     {"%1 sawn", "%1 {sciée|sciées}"},
     {"%1 up to %2", "%1 jusqu’à %2"},
+    {"%1 {log that is to be kept is|logs that are to be kept are} cut anew in this state, by what it states "
+     "of others: %2; compare this state with the one as found, which tells what differs",
+     "%1 {pièce à garder est retaillée|pièces à garder sont retaillées} dans cet état, par ce qu’il indique "
+     "d’autres pièces : %2 ; comparez cet état avec celui tel que trouvé, ce qui dit ce qui diffère"},
     {"%1, %2 deep", "%1, profond de %2"},
+    {"%1: the house as it was found (%2) cannot be laid out, so that no figure of its wood is known: mend "
+     "what is wrong in that state first",
+     "%1 : la maison telle qu’elle a été trouvée (%2) ne peut être tracée, si bien qu’aucun chiffre de son "
+     "bois n’est connu : corrigez d’abord ce qui est faux dans cet état"},
     {"As found", "Tel que relevé"},
     {"Count: logs of the record. Volume: the wood of the pieces that they were found as, joints, openings "
      "and bores taken off. Outside face: the area of all surfaces of these pieces that look more outward "
@@ -68,6 +78,14 @@ constexpr Entry entries[] = {
      "100 x partie / tout ce qui a été trouvé."},
     {"Logs of the record that the house as found has no piece of, without volume and face here: %1.",
      "Pièces du relevé dont la maison telle que trouvée n’a aucune pièce, sans volume ni face ici : %1."},
+    {"Logs that are to stay by their decisions, and in whose place this state shows new wood or none: %1. "
+     "They are not counted as old wood that stays.",
+     "Pièces qui doivent rester selon leurs décisions, et à la place desquelles cet état montre du bois neuf "
+     "ou rien : %1. Elles ne comptent pas comme bois ancien qui reste."},
+    {"No log of the record is a piece of the house as it was found, or that house cannot be laid out: no "
+     "volume and no face is known.",
+     "Aucune pièce du relevé n’est une pièce de la maison telle qu’elle a été trouvée, ou cette maison ne "
+     "peut être tracée : aucun volume et aucune face n’est connu."},
     {"Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws what is cut "
      "out of it; what is cut off one that is used elsewhere is not taken off. These are sums and no verdict "
      "on what should stay.",
@@ -116,11 +134,21 @@ constexpr Entry entries[] = {
     {"log %1 is %2 high where it is lowest, and %3 needs %4: it is too low for that place",
      "la pièce %1 est haute de %2 là où elle est la plus basse, et il faut %4 à %3 : elle est trop basse "
      "pour cette place"},
+    {"log %1 is %2 long in the house as it was found, where nobody taped it, and %3 needs %4: it is too "
+     "short for that place",
+     "la pièce %1 est longue de %2 dans la maison telle qu’elle a été trouvée, où personne ne l’a mesurée, "
+     "et il faut %4 à %3 : elle est trop courte pour cette place"},
     {"log %1 is %2 long, and %3 needs %4: it is too short for that place",
      "la pièce %1 est longue de %2, et il faut %4 à %3 : elle est trop courte pour cette place"},
     {"log %1 is %2 wide where it is narrowest, and %3 needs %4: it is too narrow for that place",
      "la pièce %1 est large de %2 là où elle est la plus étroite, et il faut %4 à %3 : elle est trop étroite "
      "pour cette place"},
+    {"log %1 is decided “%2”, and %3 puts new wood into it, in %4: decide to mend it, or take the mend out "
+     "of this state",
+     "pour la pièce %1 il est décidé « %2 », et %3 y met du bois neuf, dans %4 : décidez de la réparer, ou "
+     "ôtez la réparation de cet état"},
+    {"log %1 is decided “%2”, and was found %3: is that meant to stay in it?",
+     "pour la pièce %1 il est décidé « %2 », et elle a été trouvée : %3. Est-ce que cela doit y rester ?"},
     {"log %1 is to be kept as it is, and %2 puts new wood into it, in %3: decide to mend it, or take the "
      "mend out of this state",
      "la pièce %1 doit être gardée telle quelle, et %2 y met du bois neuf, dans %3 : décidez de la réparer, "
@@ -143,14 +171,27 @@ constexpr Entry entries[] = {
      "the other end in this state",
      "la pièce %1 doit être retournée bout pour bout, et le pied de %2 est montré là où il a été trouvé : "
      "indiquez son pied à l’autre bout dans cet état"},
+    {"log %1 is to be turned end for end, and the corner that its butt lies in was never recorded, so that "
+     "nothing of %2 turns: record its butt",
+     "la pièce %1 doit être retournée bout pour bout, et l’angle où se trouve son pied n’a jamais été "
+     "relevé, si bien que rien de %2 ne tourne : relevez son pied"},
     {"log %1 is to become %2, and its length, height and width are not all recorded: measure them before "
      "anything is cut",
      "la pièce %1 doit devenir %2, et sa longueur, sa hauteur et sa largeur ne sont pas toutes relevées : "
      "mesurez-les avant de couper quoi que ce soit"},
+    {"log %1 is to become %2, and that is shown as new wood: state fabric = \"kept\" of it in this state; as "
+     "it is the log is not counted as old wood that stays",
+     "la pièce %1 doit devenir %2, qui est montrée en bois neuf : indiquez fabric = \"kept\" pour elle dans "
+     "cet état ; telle quelle, la pièce ne compte pas comme bois ancien qui reste"},
     {"log %1 is to lie in wall %2, round %3, and the shell has no such log: decide otherwise, or mend the "
      "place",
      "la pièce %1 doit se trouver dans le mur %2, rang %3, et la coque n’a pas de telle pièce : décidez "
      "autrement, ou corrigez la place"},
+    {"log %1 is to stay, and in its place, where it was found %2 long, %3 is shown as new wood, %4 long: "
+     "decide otherwise, or state the old log there; as it is it is not counted as old wood that stays",
+     "la pièce %1 doit rester, et à sa place, où elle a été trouvée longue de %2, %3 est montrée en bois "
+     "neuf, longue de %4 : décidez autrement, ou indiquez-y la pièce ancienne ; telle quelle, elle ne compte "
+     "pas comme bois ancien qui reste"},
     {"log %1 lies where log %2 lies, in wall %3, round %4: say which piece each is, or which replaces or is "
      "scarfed to which",
      "la pièce %1 se trouve où se trouve la pièce %2, mur %3, rang %4 : dites quel morceau est chacune, ou "
@@ -158,6 +199,18 @@ constexpr Entry entries[] = {
     {"log %1 names itself: name the other log", "la pièce %1 se nomme elle-même : nommez l’autre pièce"},
     {"log %1 replaces itself by way of others: one of them came first",
      "la pièce %1 se remplace elle-même à travers d’autres : l’une d’elles était la première"},
+    {"log %1 was found %2, %3 deep, and its mends do not reach so deep there between %4 and %5 from %6: is "
+     "the rest meant to stay?",
+     "la pièce %1 a été trouvée : %2, profond de %3. Ses réparations ne vont pas si profond entre %4 et %5 "
+     "depuis %6 : le reste doit-il rester ?"},
+    {"log %1 was found %2, and of that its mends leave a length of %3 in it, between %4 and %5 from %6: is "
+     "that meant to stay?",
+     "la pièce %1 a été trouvée : %2. Ses réparations en laissent une longueur de %3, entre %4 et %5 depuis "
+     "%6 : est-ce que cela doit rester ?"},
+    {"log %1: %2 from %3 was noted, and the log lies from %4 to %5 there: look at the number and the corner "
+     "again; it is drawn nowhere",
+     "pièce %1 : %2 depuis %3 est noté, et la pièce va de %4 à %5 : regardez à nouveau le nombre et l’angle "
+     "; ce n’est dessiné nulle part"},
     {"logs %1 and %2 are both to lie at %3: one of them goes elsewhere",
      "les pièces %1 et %2 doivent toutes deux se trouver en %3 : l’une d’elles va ailleurs"},
     {"mend", "réparer"},
@@ -174,6 +227,10 @@ constexpr Entry entries[] = {
      "ses autres morceaux"},
     {"no sheet of the record is called %1: state it with its denominator",
      "aucune feuille du relevé ne s’appelle %1 : indiquez-la avec son dénominateur"},
+    {"nobody has decided what becomes of log %1, and %2 puts new wood into it, in %3: decide to mend it, or "
+     "take the mend out of this state",
+     "personne n’a décidé ce que devient la pièce %1, et %2 y met du bois neuf, dans %3 : décidez de la "
+     "réparer, ou ôtez la réparation de cet état"},
     {"not decided", "non décidé"},
     {"note: %1", "note : %1"},
     {"old logs", "vieilles pièces"},
@@ -200,6 +257,12 @@ constexpr Entry entries[] = {
      "the sheet again",
      "la cote cumulée %1 est %2 et se trouve avant la précédente, %3 : mettez-les en ordre, ou revoyez la "
      "feuille"},
+    {"state \"%1\" has no mend and states no log otherwise than as it was found: it is held to be the house "
+     "as it once stood, and decisions are not held against it. If it is the house as it shall stand, state "
+     "in it what becomes of its logs",
+     "l’état « %1 » n’a pas de réparation et n’indique aucune pièce autrement que telle qu’elle a été "
+     "trouvée : il est pris pour la maison telle qu’elle fut, et les décisions ne lui sont pas opposées. Si "
+     "c’est la maison telle qu’elle doit être, indiquez-y ce que deviennent ses pièces"},
     {"stations", "points de mesure"},
     {"stayed by decision %1 of each log", "restait selon la décision %1 de chaque pièce"},
     {"stays: keep, mend, turn, use elsewhere", "reste : garder, réparer, retourner, réemployer"},
@@ -223,6 +286,7 @@ constexpr Entry entries[] = {
      "indiquez un autre dénominateur"},
     {"the zone ends at %1, before its beginning at %2: put the two in order",
      "la zone finit à %1, avant son début à %2 : mettez les deux en ordre"},
+    {"to stay, and not standing in this state", "à garder, et absentes de cet état"},
     {"to wall", "vers le mur"},
     {"turn end for end", "retourner bout pour bout"},
     {"two logs have the tag %1: give each its own, which it keeps for ever",

@@ -1,0 +1,62 @@
+#include "kernel/fabric/along_log.h"
+
+#include "kernel/measured/found_piece.h"
+#include "kernel/measured/house_numbers.h"
+#include "kernel/measured/measured_shell.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+AlongWall span_of(const Layout &layout, const std::vector<Index<Piece>> &pieces) {
+    AlongWall all = along_wall(layout.walls, layout.pieces[pieces.front()]);
+    const auto add = [&](Index<Piece> piece) {
+        const AlongWall one = along_wall(layout.walls, layout.pieces[piece]);
+        all = {std::min(all.from, one.from), std::max(all.to, one.to)};
+    };
+    for (const Index<Piece> piece : pieces) {
+        add(piece);
+        std::ranges::for_each(new_wood_in(layout.pieces, piece), add); // as it lay without mends
+    }
+    return all;
+}
+
+bool is_jamb(const PieceEnd &end, const std::string &name) {
+    return end.kind == EndKind::jamb && end.at == name;
+}
+
+} // namespace
+
+std::optional<LogRun> run_of(const Record &record, const Layout &layout, const FoundLog &log) {
+    const auto pieces = pieces_at(layout, log.place);
+    if (pieces.empty() || log.zero.empty()) return {};
+    const Piece &first = layout.pieces[pieces.front()], &last = layout.pieces[pieces.back()];
+    LogRun run{first.wall, span_of(layout, pieces)};
+    const bool left = is_jamb(first.datum, log.zero), right = is_jamb(last.far, log.zero);
+    if (left != right) {
+        run.zero = left ? run.log.from : run.log.to, run.zero_at_left = left;
+        return run;
+    }
+    const auto end = end_at(record, layout, first.wall, log.zero);
+    if (!end) return {};
+    FoundPlace round = log.place;
+    round.piece.reset();
+    const AlongWall whole = span_of(layout, pieces_at(layout, round));
+    run.zero_at_left = *end == LogEnd::left;
+    run.zero = run.zero_at_left ? whole.from : whole.to;
+    return run;
+}
+
+bool lies_past(const Record &record, const Layout &layout, const FoundLog &log, const NotedLength &place) {
+    const auto is = taken(place);
+    if (!is) return false;
+    if (log.length.value) return *is > log.length.value->mm() + tape_tolerance;
+    const auto run = run_of(record, layout, log);
+    if (!run) return false;
+    const double x = run->place(*is);
+    return x < run->log.from - tape_tolerance || x > run->log.to + tape_tolerance;
+}
+
+} // namespace roundlay
