@@ -1,4 +1,10 @@
+#include "kernel/layout/piece_places.h"
+#include "kernel/record/check_numbers.h"
+#include "kernel/record/numbers.h"
 #include "kernel/survey/survey.h"
+
+#include <algorithm>
+#include <set>
 
 namespace roundlay {
 
@@ -17,60 +23,121 @@ const Piece *piece_of(const FoundLog &log, const Layout &layout) {
     return found;
 }
 
+/// From end to end of all logs of its round, mm: places may be told from the far corner of the wall.
+double round_length(const Layout &layout, const Piece &piece) {
+    AlongWall all = along_wall(layout.walls, piece);
+    for (const Piece &other : layout.pieces) {
+        if (!is_log_of(other, piece.wall) || other.round != piece.round) continue;
+        const AlongWall one = along_wall(layout.walls, other);
+        all = {std::min(all.from, one.from), std::max(all.to, one.to)};
+    }
+    return all.to - all.from;
+}
+
 /// Shares of what the plan has: our choice, no source. Hewn logs differ more in height than in length.
 struct Likely {
     double least, most;
     bool holds(double share) const { return share >= least && share <= most; }
 };
-constexpr Likely likely_length{0.7, 1.3}, likely_height{0.6, 1.6};
+constexpr Likely likely_length{0.7, 1.3}, likely_section{0.6, 1.6};
 
+/// Of one log, held against the piece of the plan.
 class Doubting {
   public:
-    explicit Doubting(const Layout &layout) : layout_(layout) {}
+    /// `strange`: paths of numbers that the record asks after already.
+    Doubting(const FoundLog &log, std::string path, const std::set<std::string> &strange,
+             std::vector<SurveyDoubt> &doubts)
+        : log_(log), path_(std::move(path)), strange_(strange), doubts_(doubts) {}
 
-    void ask(const FoundLog &log) {
-        const Piece *piece = piece_of(log, layout_);
-        if (!piece) return;
-        if (log.length.value) ask_length(log, *piece);
-        for (const FoundEnd &end : log.ends)
-            ask_height(log, end.height, *piece);
-        for (const FoundStation &station : log.stations)
-            ask_height(log, station.height, *piece);
+    void ask(const Layout &layout, const Piece &piece, const std::pair<std::string, std::string> &ends) {
+        if (is_asked(log_.length, "length")) ask_length(piece);
+        for (std::size_t i = 0; i < log_.ends.size(); ++i)
+            ask_section(log_.ends[i].height, log_.ends[i].width, "end", i, log_.ends[i].corner, piece);
+        for (std::size_t i = 0; i < log_.stations.size(); ++i)
+            ask_section(log_.stations[i].height, log_.stations[i].width, "station", i,
+                        log_.stations[i].at.written, piece);
+        if (log_.length.value) return; // by that the record itself holds its places
+        const bool from_its_end = log_.zero == ends.first || log_.zero == ends.second;
+        ask_places(from_its_end ? piece.blank.length : round_length(layout, piece));
     }
-    std::vector<std::pair<std::string, Said>> doubts() && { return std::move(doubts_); }
 
   private:
-    void ask_length(const FoundLog &log, const Piece &piece) {
-        const double share = log.length.value->mm() / piece.blank.length;
+    bool is_asked(const NotedLength &number, const std::string &at) const {
+        return number.value && !strange_.contains(path_ + "." + at);
+    }
+    void tell(std::string of, Said what) { doubts_.push_back({log_.tag, std::move(of), std::move(what)}); }
+
+    void ask_length(const Piece &piece) {
+        const double share = log_.length.value->mm() / piece.blank.length;
         if (likely_length.holds(share)) return;
-        const auto &[wall, round, part] = log.place;
-        doubts_.emplace_back(
-            log.tag, share < 1
-                         ? said("length \"%1\" is much less than the %2 that the log of the plan has in "
-                                "wall %3, round %4: was the tape read right?",
-                                log.length.written, in_mm(piece.blank.length), wall, *round)
-                         : said("length \"%1\" is much more than the %2 that the log of the plan has in "
-                                "wall %3, round %4: was the tape read right?",
-                                log.length.written, in_mm(piece.blank.length), wall, *round));
+        const auto &[wall, round, part] = log_.place;
+        tell("", share < 1 ? said("length \"%1\" is much less than the %2 that the log of the plan has in "
+                                  "wall %3, round %4: was the tape read right?",
+                                  log_.length.written, in_mm(piece.blank.length), wall, *round)
+                           : said("length \"%1\" is much more than the %2 that the log of the plan has in "
+                                  "wall %3, round %4: was the tape read right?",
+                                  log_.length.written, in_mm(piece.blank.length), wall, *round));
     }
 
-    void ask_height(const FoundLog &log, const NotedLength &height, const Piece &piece) {
-        if (!height.value) return;
-        const double share = height.value->mm() / piece.blank.height;
-        if (likely_height.holds(share)) return;
-        const auto &[wall, round, part] = log.place;
-        doubts_.emplace_back(
-            log.tag, share < 1
-                         ? said("height \"%1\" is much less than the %2 that the log of the plan has in "
-                                "wall %3, round %4: was it read right?",
-                                height.written, in_mm(piece.blank.height), wall, *round)
-                         : said("height \"%1\" is much more than the %2 that the log of the plan has in "
-                                "wall %3, round %4: was it read right?",
-                                height.written, in_mm(piece.blank.height), wall, *round));
+    void ask_section(const NotedLength &height, const NotedLength &width, const char *part, std::size_t i,
+                     const std::string &known_by, const Piece &piece) {
+        const std::string at = std::string(part) + "[" + std::to_string(i) + "].",
+                          of = part + (" " + known_by);
+        if (is_asked(height, at + "height")) ask_height(height, of, piece.blank.height);
+        if (is_asked(width, at + "width")) ask_width(width, of, piece.blank.width);
     }
 
-    const Layout &layout_;
-    std::vector<std::pair<std::string, Said>> doubts_;
+    void ask_height(const NotedLength &height, const std::string &of, double plan) {
+        const double share = height.value->mm() / plan;
+        if (likely_section.holds(share)) return;
+        const auto &[wall, round, part] = log_.place;
+        tell(of, share < 1 ? said("height \"%1\" is much less than the %2 that the log of the plan has in "
+                                  "wall %3, round %4: was it read right?",
+                                  height.written, in_mm(plan), wall, *round)
+                           : said("height \"%1\" is much more than the %2 that the log of the plan has in "
+                                  "wall %3, round %4: was it read right?",
+                                  height.written, in_mm(plan), wall, *round));
+    }
+
+    void ask_width(const NotedLength &width, const std::string &of, double plan) {
+        const double share = width.value->mm() / plan;
+        if (likely_section.holds(share)) return;
+        const auto &[wall, round, part] = log_.place;
+        tell(of, share < 1 ? said("width \"%1\" is much less than the %2 that the log of the plan has in "
+                                  "wall %3, round %4: was it read right?",
+                                  width.written, in_mm(plan), wall, *round)
+                           : said("width \"%1\" is much more than the %2 that the log of the plan has in "
+                                  "wall %3, round %4: was it read right?",
+                                  width.written, in_mm(plan), wall, *round));
+    }
+
+    void ask_places(double length) {
+        each(log_.stations, &FoundStation::at, "station", length);
+        each(log_.tests, &WoodTest::at, "test", length);
+        each(log_.moistures, &MoistureReading::at, "moisture", length);
+        each(log_.pegs, &FoundPeg::at, "peg", length);
+        each(log_.later_cuts, &LaterCut::at, "later_cut", length);
+        for (const ConditionZone &zone : log_.zones)
+            for (const NotedLength *at : {&zone.from, &zone.to})
+                ask_place(*at, "zone " + zone.from.written + " to " + zone.to.written, length);
+    }
+
+    template <typename Part>
+    void each(const std::vector<Part> &parts, NotedLength Part::*at, const char *name, double length) {
+        for (const Part &part : parts)
+            ask_place(part.*at, name + (" " + (part.*at).written), length);
+    }
+
+    void ask_place(const NotedLength &at, const std::string &of, double length) {
+        if (!at.value || at.value->mm() <= likely_length.most * length) return;
+        tell(of, said("\"%1\" lies past the end of the log, which is %2 long in the plan: was it read right?",
+                      at.written, in_mm(length)));
+    }
+
+    const FoundLog &log_;
+    std::string path_;
+    const std::set<std::string> &strange_;
+    std::vector<SurveyDoubt> &doubts_;
 };
 
 } // namespace
@@ -85,11 +152,18 @@ bool is_measured(const FoundLog &log) {
     return log != place;
 }
 
-std::vector<std::pair<std::string, Said>> doubtful_sizes(const Record &record, const Layout &layout) {
-    Doubting doubting(layout);
-    for (const FoundLog &log : record.logs)
-        doubting.ask(log);
-    return std::move(doubting).doubts();
+std::vector<SurveyDoubt> doubtful_sizes(const Record &record, const Layout &layout) {
+    std::vector<RecordProblem> told;
+    tell_strange_numbers(record, told);
+    std::set<std::string> strange;
+    for (const RecordProblem &problem : told)
+        strange.insert(problem.path);
+    std::vector<SurveyDoubt> doubts;
+    for (std::size_t i = 0; i < record.logs.size(); ++i)
+        if (const Piece *piece = piece_of(record.logs[i], layout))
+            Doubting(record.logs[i], log_path(i), strange, doubts)
+                .ask(layout, *piece, end_names(record, layout, *piece));
+    return doubts;
 }
 
 } // namespace roundlay

@@ -28,6 +28,8 @@ class SurveyReader {
     bool drop_a_log(const SurveyText &rows, const ReadResult &read, std::size_t begin);
     void tell(const SurveyCell &cell, const Problem &problem);
     std::string all_it_says(std::size_t row) const;
+    std::string known_by(const std::string &part, std::size_t row) const;
+    void note_lines(SurveyRead &out) const;
     bool lost_a_cell(std::size_t row) const {
         return std::ranges::any_of(left_out_, [&](const SurveyCell &cell) { return cell.row == row; });
     }
@@ -155,13 +157,30 @@ void SurveyReader::keep_what_is_not_said(Record &record) const {
         }
 }
 
+/// What a row of a log is known by among its like: as conflicts name it.
+std::string SurveyReader::known_by(const std::string &part, std::size_t row) const {
+    if (part == "end") return table_.cell(row, "corner");
+    if (part == "zone") return table_.cell(row, "from") + " to " + table_.cell(row, "to");
+    return table_.cell(row, "at");
+}
+
+void SurveyReader::note_lines(SurveyRead &out) const {
+    for (const SurveyOfHouse &each : rows_.house)
+        out.lines.emplace(std::pair(known_by_row(table_, each), ""), table_.line(each.row));
+    for (const SurveyLog &log : rows_.logs) {
+        out.lines[{log.tag, ""}] = table_.line(log.first);
+        for (const auto &[part, rows] : log.parts)
+            for (const std::size_t row : rows)
+                out.lines.emplace(std::pair(log.tag, part + " " + known_by(part, row)), table_.line(row));
+    }
+}
+
 SurveyRead SurveyReader::read() {
     const std::string begin = write_document(shell_, context_without_rows());
     SurveyRead out;
     for (int round = 0; round < most_rounds && !read_once(out, begin); ++round)
         continue;
-    for (const SurveyLog &log : rows_.logs)
-        out.lines[log.tag] = table_.line(log.first);
+    note_lines(out);
     out.rows = table_.rows();
     keep_what_is_not_said(out.record);
     out.counts = row_counts(out.record);

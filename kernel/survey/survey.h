@@ -47,10 +47,12 @@ struct SurveyRead {
         record; ///< what the survey says as a whole is as in `context`, but for what rows tell of the house
     std::vector<CsvProblem> problems; ///< what was not taken
     std::vector<CsvProblem> notices;  ///< what was, and should be looked at
-    std::map<std::string, int> lines; ///< of each log, by its tag: its first line
-    std::size_t rows = 0;             ///< under the header
-    std::size_t not_taken = 0;        ///< rows or cells, by line
-    std::vector<SurveyCount> counts;  ///< of rows that were taken
+    /// Of each log, wall, opening and others, by its tag: its first line; of what belongs to a log by its tag
+    /// and what it is told of, as in conflicts and doubts ("end NE").
+    std::map<std::pair<std::string, std::string>, int> lines;
+    std::size_t rows = 0;            ///< under the header
+    std::size_t not_taken = 0;       ///< rows or cells, by line
+    std::vector<SurveyCount> counts; ///< of rows that were taken
 };
 
 /// Reads the rows for the shell and record that they belong to, which say what walls, sheets, planes and
@@ -84,10 +86,15 @@ Merged merged(const Record &into, const Record &from, bool replace);
 /// Does the record say anything of a log but where it lies?
 bool is_measured(const FoundLog &log);
 
-/// Lengths and heights that are far off what the log of the plan has where the record says that the log lies:
-/// a slip of the tape, another round, or a plan that is not this house yet. Tag, and one sentence with wall
-/// and round; to be asked, not refused.
-std::vector<std::pair<std::string, Said>> doubtful_sizes(const Record &record, const Layout &layout);
+struct SurveyDoubt {
+    std::string tag, of; ///< as of a conflict
+    Said what;           ///< one sentence; to be asked, not refused
+};
+
+/// Lengths, heights and widths that are far off what the log of the plan has where the record says that the
+/// log lies, and places along it that it does not reach to: a slip of the tape, another round, or a plan that
+/// is not this house yet. What the record tells of itself as noted in another unit is not told again.
+std::vector<SurveyDoubt> doubtful_sizes(const Record &record, const Layout &layout);
 
 /// What the record calls a corner of the plan: its own name where it has one for the corner of those walls.
 std::string corner_name(const Record &record, const Layout &layout, const std::string &at);

@@ -90,8 +90,10 @@ std::string told(const Console &console, const SurveyConflict &conflict, bool re
                    : voice.say("%1; the document's has stayed", both);
 }
 
-int line_of(const SurveyRead &read, const std::string &tag) {
-    const auto line = read.lines.find(tag);
+/// Where it stands; else, where its log does.
+int line_of(const SurveyRead &read, const std::string &tag, const std::string &of) {
+    auto line = read.lines.find({tag, of});
+    if (line == read.lines.end()) line = read.lines.find({tag, ""});
     return line == read.lines.end() ? 1 : line->second;
 }
 
@@ -122,9 +124,10 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
           const Shell &shell) {
     std::vector<CsvProblem> conflicts, doubts;
     for (const SurveyConflict &conflict : merged.conflicts)
-        conflicts.push_back({line_of(read, conflict.tag), told(console, conflict, options.replace)});
-    for (const auto &[tag, doubt] : doubtful_sizes(read.record, lay_out(shell)))
-        doubts.push_back({line_of(read, tag), voice_of(console).say("%1: %2", tag, doubt)});
+        conflicts.push_back(
+            {line_of(read, conflict.tag, conflict.of), told(console, conflict, options.replace)});
+    for (const auto &[tag, of, doubt] : doubtful_sizes(read.record, lay_out(shell)))
+        doubts.push_back({line_of(read, tag, of), voice_of(console).say("%1: %2", tag, doubt)});
     options.replace ? tell_warnings(console, options.rows, conflicts)
                     : tell_errors(console, options.rows, conflicts);
     tell_warnings(console, options.rows, doubts);

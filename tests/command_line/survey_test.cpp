@@ -74,3 +74,21 @@ TEST_CASE(
     CHECK(run(replacing, at).code == 0);
     CHECK(only_log(home / "new.roundlay").species == "spruce");
 }
+
+TEST_CASE(
+    "what speaks against the document is told with the line that it stands in, of ends and of openings") {
+    const TemporaryFolder home;
+    const RunOptions at = {.folder = home.path().string()};
+    put(home / "one.roundlay",
+        small_document() + "\n[[found]]\ntag = \"A 1\"\nwall = \"A\"\nround = 1\nend = [{ corner = \"DA\", "
+                           "height = \"200 mm\" }, { corner = \"AB\", height = \"205 mm\" }]\n"
+                           "[[record.opening]]\nname = \"window\"\nwidth = \"900 mm\"\n");
+    put(home / "rows.csv", "row,tag,corner,height,width\r\nend,A 1,DA,210 mm,\r\nend,A 1,AB,9.8 mm,\r\n"
+                           "opening,window,,,950 mm\r\n");
+    const Ran told = run({"survey", "one.roundlay", "--rows", "rows.csv", "--to", "both.roundlay"}, at);
+    INFO(told.err);
+    CHECK_THAT(told.err, ContainsSubstring("rows.csv:2: error: A 1, end DA: height is") &&
+                             ContainsSubstring("rows.csv:3: error: A 1, end AB: height is") &&
+                             ContainsSubstring("rows.csv:4: error: window: width is") &&
+                             ContainsSubstring("rows.csv:3: warning: A 1: height \"9.8 mm\" is much less"));
+}

@@ -119,10 +119,10 @@ TEST_CASE(
                                         shell, {});
     const auto doubts = doubtful_sizes(read.record, lay_out(shell));
     REQUIRE(doubts.size() == 2);
-    CHECK(doubts[0].first == "b");
-    CHECK_THAT(english(doubts[0].second), ContainsSubstring("\"0.5 m\" is much less"));
-    CHECK_THAT(english(doubts[0].second), ContainsSubstring("in wall A, round 2"));
-    CHECK(doubts[1].first == "c");
+    CHECK(doubts[0].tag == "b");
+    CHECK_THAT(english(doubts[0].what), ContainsSubstring("\"0.5 m\" is much less"));
+    CHECK_THAT(english(doubts[0].what), ContainsSubstring("in wall A, round 2"));
+    CHECK(doubts[1].tag == "c");
     CHECK(std::ranges::count_if(read.record.logs, is_measured) == 4);
     const SurveyRead high = read_survey("row,tag,wall,round,corner,at,height\r\nlog,a,A,3,,,\r\n"
                                         "end,a,,,DA,,210 mm\r\nend,a,,,AB,,90 mm\r\n"
@@ -130,9 +130,52 @@ TEST_CASE(
                                         shell, {}); // logs of 210 mm
     const auto heights = doubtful_sizes(high.record, lay_out(shell));
     REQUIRE(heights.size() == 2);
-    CHECK(heights[0].first == "a");
-    CHECK_THAT(english(heights[0].second),
-               ContainsSubstring("height \"90 mm\" is much less than the 210 mm") &&
-                   ContainsSubstring("in wall A, round 3"));
-    CHECK_THAT(english(heights[1].second), ContainsSubstring("height \"2 m\" is much more"));
+    CHECK(heights[0].tag == "a");
+    CHECK_THAT(english(heights[0].what), ContainsSubstring("height \"90 mm\" is much less than the 210 mm") &&
+                                             ContainsSubstring("in wall A, round 3"));
+    CHECK_THAT(english(heights[1].what), ContainsSubstring("height \"2 m\" is much more"));
+}
+
+TEST_CASE(
+    "A width far off the plan and a place that the log does not reach to are asked about at their rows") {
+    const Shell shell = plain_shell(); // logs of 200 mm x 210 mm, walls of 5 m
+    const SurveyRead read = read_survey("row,tag,wall,round,zero,corner,width,at,from,to,what,state\r\n"
+                                        "log,a,A,3,DA,,,,,,,\r\nend,a,,,,DA,200 mm,,,,,\r\n"
+                                        "end,a,,,,AB,9.8 mm,,,,,\r\npeg,a,,,,,,4700 mm,,,,found\r\n"
+                                        "peg,a,,,,,,99999 mm,,,,found\r\n"
+                                        "zone,a,,,,,,,0 mm,9000 mm,soft,\r\n",
+                                        shell, {});
+    REQUIRE(read.problems.empty());
+    const auto doubts = doubtful_sizes(read.record, lay_out(shell));
+    REQUIRE(doubts.size() == 3);
+    const auto line_of = [&](const SurveyDoubt &doubt) { return read.lines.at({doubt.tag, doubt.of}); };
+    CHECK_THAT(english(doubts[0].what), ContainsSubstring("width \"9.8 mm\" is much less than the 200 mm"));
+    CHECK(line_of(doubts[0]) == 4);
+    CHECK_THAT(english(doubts[1].what),
+               ContainsSubstring("\"99999 mm\" lies past the end of the log, which is 5000 mm long"));
+    CHECK(line_of(doubts[1]) == 6);
+    CHECK(line_of(doubts[2]) == 7);
+}
+
+TEST_CASE("What the record asks after as noted in another unit is not asked after by the plan as well") {
+    const Shell shell = plain_shell();
+    std::string text = "row,tag,wall,round,corner,height\r\n";
+    for (const char *round : {"1", "2", "3", "4"})
+        text += std::string("log,a") + round + ",A," + round + ",,\r\nend,a" + round + ",,,DA," +
+                (*round == '3' ? "9.6 mm" : "240 mm") + "\r\n";
+    const SurveyRead read = read_survey(text, shell, {});
+    CHECK(std::ranges::count_if(read.notices, [](const CsvProblem &notice) {
+              return notice.message.find("was it noted in another unit?") != std::string::npos;
+          }) == 1);
+    CHECK(doubtful_sizes(read.record, lay_out(shell)).empty());
+}
+
+TEST_CASE("Rows of the house and of ends are known by the lines that they stand in") {
+    const SurveyRead read = read_survey("row,tag,wall,round,corner,height,sill\r\nlog,a,A,3,,,\r\n"
+                                        "end,a,,,DA,210 mm,\r\nend,a,,,AB,210 mm,\r\n"
+                                        "opening,late window,A,,,,555 mm\r\n",
+                                        plain_shell(), {});
+    CHECK(read.lines.at({"a", ""}) == 2);
+    CHECK(read.lines.at({"a", "end AB"}) == 4);
+    CHECK(read.lines.at({"late window", ""}) == 5);
 }

@@ -6,6 +6,8 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"\"%1\" lies past the end of the log, which is %2 long in the plan: was it read right?",
+     "\"%1\" se trouve au-delà du bout de la pièce, longue de %2 dans le plan : a-t-il été bien lu ?"},
     {"%1 %2", "%1 %2"},
     {"%1 %2 from %3", "%1 %2 depuis %3"},
     {"%1 %2 to %3", "%1 %2 vers %3"},
@@ -19,6 +21,7 @@ constexpr Entry entries[] = {
      "une autre mesure"},
     {"%1, %2", "%1, %2"},
     {"%1, %2 %3", "%1, %2 %3"},
+    {"%1, wall %2", "%1, mur %2"},
     {"%1: %2 is \"%3\" in the document and \"%4\" in the rows",
      "%1 : %2 est « %3 » dans le document et « %4 » dans les lignes"},
     {"%1: from %2 to %3", "%1 : de %2 à %3"},
@@ -118,6 +121,7 @@ constexpr Entry entries[] = {
     {"Level planes", "Plans de niveau"},
     {"Logs that are recorded as missing from end to end, in no sum here: %1.",
      "Pièces relevées comme manquantes d’un bout à l’autre, dans aucune somme ici : %1."},
+    {"Logs that come", "Pièces qui viennent"},
     {"Logs too small here for their tags", "Pièces trop petites ici pour leurs repères"},
     {"Measures that do not agree, or cannot be placed",
      "Mesures qui ne s’accordent pas, ou qui ne trouvent pas leur place"},
@@ -145,10 +149,12 @@ constexpr Entry entries[] = {
     {"OSHA, 29 CFR 1926.850(a)", "OSHA, 29 CFR 1926.850(a)"},
     {"OSHA, 29 CFR 1926.850(b)", "OSHA, 29 CFR 1926.850(b)"},
     {"OSHA, 29 CFR 1926.850(g)", "OSHA, 29 CFR 1926.850(g)"},
+    {"Old logs that go", "Pièces anciennes qui partent"},
     {"Open questions", "Questions ouvertes"},
     {"Opening", "Ouverture"},
     {"Openings in walls that one can fall through are guarded to about 42 in.",
      "Les ouvertures de murs par lesquelles on peut tomber sont protégées jusqu’à environ 42 in."},
+    {"Openings that are closed or cut", "Ouvertures fermées ou percées"},
     {"Openings, as they were measured on the outside face",
      "Ouvertures, telles qu’elles ont été mesurées sur la face extérieure"},
     {"Over the first", "Au-dessus du premier"},
@@ -204,10 +210,12 @@ constexpr Entry entries[] = {
     {"a piece let in", "une pièce incrustée"},
     {"after, %1", "après, %1"},
     {"all others", "toutes les autres"},
+    {"as it was noted: %1", "comme c’est noté : %1"},
     {"autumn", "automne"},
     {"bare numbers are %1", "les nombres nus sont en %1"},
     {"before, %1", "avant, %1"},
     {"cause", "cause"},
+    {"closed", "fermée"},
     {"cut later", "coupé plus tard"},
     {"decided without a reason", "décidé sans motif indiqué"},
     {"depth", "profondeur"},
@@ -246,11 +254,13 @@ constexpr Entry entries[] = {
      "la longueur « %1 » est bien plus que les %2 qu’a la pièce du plan au mur %3, rang %4 : le ruban est-il "
      "bien lu ?"},
     {"lengths chosen by %1", "longueurs choisies par %1"},
+    {"lengths without a unit", "longueurs sans unité"},
     {"log %1 is recorded as missing and cannot stay: replace it, or leave it out",
      "la pièce %1 est relevée comme manquante et ne peut pas rester : remplacez-la, ou écartez-la"},
     {"logs recorded", "pièces relevées"},
     {"measured from", "mesuré depuis"},
     {"measures contradict one another", "des mesures se contredisent"},
+    {"millimetres (mm); what stands in the record, %1", "millimètres (mm) ; ce qui vient du relevé, %1"},
     {"no height or width was measured", "aucune hauteur ni largeur n’a été mesurée"},
     {"nobody has decided", "personne n’a décidé"},
     {"not seen", "non vu"},
@@ -288,6 +298,14 @@ constexpr Entry entries[] = {
      "ce que devient chaque pièce, par qui, quand et pourquoi"},
     {"what is drawn", "ce qui est dessiné"},
     {"where it lay is not known", "on ne sait pas où elle était"},
+    {"width \"%1\" is much less than the %2 that the log of the plan has in wall %3, round %4: was it read "
+     "right?",
+     "la largeur \"%1\" est bien moindre que les %2 de la pièce du plan au mur %3, rang %4 : a-t-elle été "
+     "bien lue ?"},
+    {"width \"%1\" is much more than the %2 that the log of the plan has in wall %3, round %4: was it read "
+     "right?",
+     "la largeur \"%1\" est bien plus grande que les %2 de la pièce du plan au mur %3, rang %4 : a-t-elle "
+     "été bien lue ?"},
     {"winter", "hiver"},
     {"zones of the wood as they were found", "zones du bois telles que trouvées"},
 };
