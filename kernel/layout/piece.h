@@ -50,7 +50,7 @@ struct Piece {
     bool butt_at_datum = true; ///< butt (thick end) at the datum end
     /// Tags in the same wall that it meets through pegs or a gap; of a floor's timber: what it lies on.
     std::vector<std::string> above, below;
-    int raise = 0; ///< place in the raise, 1 = first
+    int raise = 0; ///< place in the raise, 1 = first; of new wood in a mended log the log's
     Finish finish = Finish::hewn;
     Fabric fabric = Fabric::newly_cut;
     std::string mark;                  ///< what is written on its log, in the yard or in the house it lies in

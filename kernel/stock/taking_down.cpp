@@ -58,7 +58,7 @@ std::vector<UpStep> raising(const Layout &layout) {
     for (const Index<Peg> peg : layout.pegs.indices())
         steps[layout.pegs[peg].upper].pegs.push_back(peg);
     std::vector<UpStep> order(steps.begin(), steps.end());
-    std::ranges::sort(order, {}, [&](const UpStep &step) { return layout.pieces[step.piece].raise; });
+    std::ranges::stable_sort(order, {}, [&](const UpStep &step) { return layout.pieces[step.piece].raise; });
     return order;
 }
 

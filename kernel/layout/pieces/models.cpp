@@ -44,7 +44,7 @@ void order_raise(Indexed<Piece> &pieces, const Indexed<double, Piece> &centres) 
                      [&](Index<Piece> a, Index<Piece> b) { return centres[a] < centres[b]; });
     int raise = 0;
     for (const Index<Piece> piece : order)
-        pieces[piece].raise = ++raise;
+        pieces[piece].raise = pieces[piece].mends ? pieces[*pieces[piece].mends].raise : ++raise;
 }
 
 } // namespace roundlay

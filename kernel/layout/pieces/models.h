@@ -11,7 +11,8 @@ namespace roundlay {
 Indexed<Model> group_models(Indexed<Piece> &pieces);
 
 /// Lowest first; within a height by wall and number. Every piece then comes down on what it rests on.
-/// `centres` are the heights of the pieces' logs in their middle.
+/// New wood in a mended log has the number of the log that it is lifted with, and stands behind it in
+/// `pieces`. `centres` are the heights of the pieces' logs in their middle.
 void order_raise(Indexed<Piece> &pieces, const Indexed<double, Piece> &centres);
 
 } // namespace roundlay
