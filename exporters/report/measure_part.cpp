@@ -28,7 +28,8 @@ std::string unit_word(NoteUnit unit) {
     return "ft";
 }
 
-/// How the numbers of a sheet are to be read.
+} // namespace
+
 std::string notation_words(const Notation &notation, const Words &words) {
     std::vector<std::string> all;
     if (notation.denominator)
@@ -39,6 +40,8 @@ std::string notation_words(const Notation &notation, const Words &words) {
     if (notation.unit) all.push_back(words.say("bare numbers are %1", unit_word(*notation.unit)));
     return joined(all);
 }
+
+namespace {
 
 Table sheet_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Field sheets"));

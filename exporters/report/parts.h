@@ -38,4 +38,7 @@ std::string noted_words(const NotedLength &number, const Words &words);
 /// Who and when, of both as much as there is.
 std::string by_and_on(const std::string &by, const std::string &on, const Words &words);
 
+/// How the numbers of a sheet are to be read; empty where nobody said.
+std::string notation_words(const Notation &notation, const Words &words);
+
 } // namespace roundlay::sheets

@@ -4,6 +4,7 @@
 
 #include "exporters/sheets/set/subject.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/fabric/openings_changed.h"
 #include "kernel/record/record.h"
 
 #include <filesystem>
@@ -21,6 +22,8 @@ struct ReportSource {
     std::vector<NewWood> mends = {}; ///< of the house as it shall stand
     /// What the state is called that `fabric` and `mends` are of; empty: the one that is drawn.
     std::string counted_in = {};
+    /// Openings that this state closes or cuts, with the logs that go and come.
+    std::vector<OpeningChange> openings = {};
 };
 
 /// On upright A4 or Letter. Logs are shown where the layout that is drawn has them.

@@ -23,6 +23,16 @@ std::string states_of(const Draft &draft, const ReportSource &source, const Word
     return words.say("%1; old wood that stays and mends by its state “%2”", of, counted);
 }
 
+/// Of numbers that stand in this report without a unit.
+std::string unit_words(const Record &record, const Words &words) {
+    const std::string noted = notation_words(record.notation, words);
+    const std::string by_sheet =
+        words.say("as it was noted: %1", noted.empty() ? words.say("not stated") : noted);
+    return words.system() == UnitSystem::metric
+               ? words.say("millimetres (mm); what stands in the record, %1", by_sheet)
+               : by_sheet;
+}
+
 Table facts(const Draft &draft, const ReportSource &source, const Words &words) {
     const Record &record = *source.record;
     const NumberCounts counts = counts_of(record);
@@ -32,6 +42,7 @@ Table facts(const Draft &draft, const ReportSource &source, const Words &words) 
         table.rows.push_back({std::move(what), is.empty() ? words.say("not stated") : std::move(is)});
     };
     row(words.say("what is drawn"), states_of(draft, source, words));
+    row(words.say("lengths without a unit"), unit_words(record, words));
     row(words.say("measured by"), by_and_on(record.by, record.on, words));
     row(words.say("how exact, and how"), record.exactness);
     row(words.say("not seen"), record.not_seen);
@@ -40,6 +51,19 @@ Table facts(const Draft &draft, const ReportSource &source, const Words &words) 
     row(words.say("numbers of logs"),
         words.say("%1 measured, %2 proposed where nobody has measured, %3 contradicted by another measure",
                   counts.measured, counts.proposed, counts.contradicted));
+    return table;
+}
+
+/// What the state that is counted makes of openings, and which logs that takes or brings.
+Table opening_changes(const ReportSource &source, const Words &words) {
+    Table table = table_called(words, words.say("Openings that are closed or cut"));
+    table.columns = {flush_left(words.say("Opening"), 40), flush_left("", 25),
+                     flush_left(words.say("Old logs that go"), 50),
+                     flush_left(words.say("Logs that come"), 50)};
+    for (const OpeningChange &change : source.openings)
+        table.rows.push_back({words.say("%1, wall %2", words.name(change.name), change.wall),
+                              change.closed ? words.say("closed") : words.say("new"), joined(change.goes),
+                              joined(change.comes)});
     return table;
 }
 
@@ -137,6 +161,7 @@ void summary_part(ReportPages &pages, const Draft &draft, const ReportSource &so
     const Words &words = pages.words();
     pages.add(facts(draft, source, words));
     add_fabric(pages, draft, source);
+    if (!source.openings.empty()) pages.add(opening_changes(source, words));
     const Table open = open_questions(record, draft.layout, words);
     if (open.rows.empty())
         pages.add_text(words.say("The record leaves no question open that this report asks."));

@@ -4,6 +4,7 @@
 #include "exporters/report/marks.h"
 #include "exporters/report/parts.h"
 #include "kernel/measured/house_numbers.h"
+#include "kernel/measured/measured_shell.h"
 
 #include <algorithm>
 
@@ -91,7 +92,9 @@ std::optional<Along> zone_on_wall(const Record &record, const Layout &layout, co
     for (const NotedLength *at : {&zone.from, &zone.to}) {
         if (!at->is_taken()) continue;
         if (!zero || !at->value) return {};
-        ends.push_back(zero->place(*at));
+        const double x = zero->place(*at);
+        if (x < whole.from - tape_tolerance || x > whole.to + tape_tolerance) return {}; // past its log
+        ends.push_back(x);
     }
     if (ends.size() == 2) return both(whole, {std::min(ends[0], ends[1]), std::max(ends[0], ends[1])});
     return zone.from.is_taken() == zero->from_left ? Along{ends[0], whole.to} : Along{whole.from, ends[0]};

@@ -49,7 +49,7 @@ struct SeenPart {
 std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side);
 
 /// From where to where a zone of the log runs in its wall's x; what is not said runs to the log's end.
-/// Nothing where a place that is said is not known.
+/// Nothing where a place that is said is not known, or lies past the log.
 std::optional<Along> zone_on_wall(const Record &record, const Layout &layout, const FormLog &log,
                                   const ConditionZone &zone);
 

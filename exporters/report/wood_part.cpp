@@ -1,6 +1,7 @@
 #include "exporters/report/marks.h"
 #include "exporters/report/parts.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "kernel/fabric/along_log.h"
 #include "kernel/record/found_words.h"
 #include "kernel/record/places.h"
 
@@ -17,8 +18,20 @@ std::string faces_of(const std::vector<FoundFace> &faces, const Words &words) {
     return joined(all);
 }
 
-std::string where(const NotedLength &at, const FoundLog &log, const Words &words) {
+/// Of the record that is told and the layout of the house as it was found.
+struct Telling {
+    const Record &record;
+    const Layout &layout;
+    const Words &words;
+};
+
+/// What lies past the end of its log is never printed as if it were true.
+std::string where(const NotedLength &at, const FoundLog &log, const Telling &of) {
+    const Words &words = of.words;
     if (!at.is_taken()) return "";
+    if (lies_past(of.record, of.layout, log, at))
+        return words.say("%1 from %2, past the end of the log: look at it again", noted_words(at, words),
+                         log.zero.empty() ? "?" : log.zero);
     return log.zero.empty() ? noted_words(at, words) + " ?"
                             : words.say("%1 from %2", noted_words(at, words), log.zero);
 }
@@ -29,7 +42,9 @@ bool has_place_without_zero(FoundLog log) {
     return lacks_zero(log);
 }
 
-Table zone_table(const Record &record, const Words &words) {
+Table zone_table(const Telling &of) {
+    const Record &record = of.record;
+    const Words &words = of.words;
     Table table = table_called(words, words.say("Zones of the wood"));
     table.columns = {flush_left(words.say("Tag"), 20),   flush_left(words.say("Wood"), 24),
                      flush_left(words.say("From"), 30),  flush_left(words.say("To"), 30),
@@ -40,14 +55,16 @@ Table zone_table(const Record &record, const Words &words) {
             const MarkOf mark = mark_of(zone.what, words);
             const bool whole = !zone.from.is_taken() && !zone.to.is_taken();
             table.rows.push_back({log.tag, words.say("%1 %2", mark.letter, mark.meaning),
-                                  whole ? words.say("its whole length") : where(zone.from, log, words),
-                                  where(zone.to, log, words), faces_of(zone.faces, words),
+                                  whole ? words.say("its whole length") : where(zone.from, log, of),
+                                  where(zone.to, log, of), faces_of(zone.faces, words),
                                   noted_words(zone.depth, words), zone.note});
         }
     return table;
 }
 
-Table test_table(const Record &record, const Words &words) {
+Table test_table(const Telling &of) {
+    const Record &record = of.record;
+    const Words &words = of.words;
     Table table = table_called(words, words.say("Tests, and what they showed"));
     table.columns = {flush_left(words.say("Tag"), 20),   flush_left(words.say("Tool"), 28),
                      flush_left(words.say("Where"), 34), flush_left(words.say("Face"), 20),
@@ -55,7 +72,7 @@ Table test_table(const Record &record, const Words &words) {
                      flush_left(words.say("By, on"), 30)};
     for (const FoundLog &log : record.logs)
         for (const WoodTest &test : log.tests)
-            table.rows.push_back({log.tag, test.tool, where(test.at, log, words),
+            table.rows.push_back({log.tag, test.tool, where(test.at, log, of),
                                   test.face ? words.words(said_of(*test.face)) : "",
                                   noted_words(test.depth, words), test.showed,
                                   by_and_on(test.by, test.on, words)});
@@ -83,7 +100,9 @@ std::string percent_of(double value) {
     return text.ends_with('.') ? text.substr(0, text.size() - 1) : text;
 }
 
-Table moisture_table(const Record &record, const Words &words) {
+Table moisture_table(const Telling &of) {
+    const Record &record = of.record;
+    const Words &words = of.words;
     Table table = table_called(words, words.say("Moisture, percent of ovendry mass"));
     table.columns = {flush_left(words.say("Tag"), 20),   flush_right("%", 14),
                      flush_left(words.say("Where"), 34), flush_left(words.say("Face"), 22),
@@ -91,14 +110,16 @@ Table moisture_table(const Record &record, const Words &words) {
                      flush_left(words.say("Probe"), 30), flush_left(words.say("By, on"), 30)};
     for (const FoundLog &log : record.logs)
         for (const MoistureReading &m : log.moistures)
-            table.rows.push_back({log.tag, percent_of(m.percent), where(m.at, log, words),
+            table.rows.push_back({log.tag, percent_of(m.percent), where(m.at, log, of),
                                   m.face ? words.words(said_of(*m.face)) : "", noted_words(m.depth, words),
                                   m.season ? season_word(*m.season, words) : "", m.probe,
                                   by_and_on(m.by, m.on, words)});
     return table;
 }
 
-Table peg_table(const Record &record, const Words &words) {
+Table peg_table(const Telling &of) {
+    const Record &record = of.record;
+    const Words &words = of.words;
     Table table = table_called(words, words.say("Pegs that are missing, broken or sawn off"));
     table.columns = {flush_left(words.say("Tag"), 20),   flush_left(words.say("Peg"), 34),
                      flush_left(words.say("Where"), 40), flush_left(words.say("Diameter"), 22),
@@ -106,36 +127,38 @@ Table peg_table(const Record &record, const Words &words) {
     for (const FoundLog &log : record.logs)
         for (const FoundPeg &peg : log.pegs)
             if (peg.state != PegState::found)
-                table.rows.push_back({log.tag, mark_of_peg(peg.state, words).meaning,
-                                      where(peg.at, log, words), noted_words(peg.diameter, words),
-                                      noted_words(peg.depth, words), peg.note});
+                table.rows.push_back({log.tag, mark_of_peg(peg.state, words).meaning, where(peg.at, log, of),
+                                      noted_words(peg.diameter, words), noted_words(peg.depth, words),
+                                      peg.note});
     return table;
 }
 
-Table later_table(const Record &record, const Words &words) {
+Table later_table(const Telling &of) {
+    const Record &record = of.record;
+    const Words &words = of.words;
     Table table = table_called(words, words.say("Cut after the house was built"));
     table.columns = {flush_left(words.say("Tag"), 20), flush_left(words.say("What"), 55),
                      flush_left(words.say("Where"), 32), flush_left(words.say("Why one thinks so"), 65)};
     for (const FoundLog &log : record.logs)
         for (const LaterCut &cut : log.later_cuts)
-            table.rows.push_back({log.tag, cut.what, where(cut.at, log, words), cut.why});
+            table.rows.push_back({log.tag, cut.what, where(cut.at, log, of), cut.why});
     return table;
 }
 
 } // namespace
 
-void wood_part(ReportPages &pages, const Draft &, const ReportSource &source) {
+void wood_part(ReportPages &pages, const Draft &draft, const ReportSource &source) {
     const Record &record = *source.record;
     const Words &words = pages.words();
+    const Telling of{record, draft.layout, words};
     pages.begin_part(words.say("Wood, pegs and later cuts"), "report-wood");
     for (const Table &table :
-         {zone_table(record, words), test_table(record, words), moisture_table(record, words),
-          peg_table(record, words), later_table(record, words)})
+         {zone_table(of), test_table(of), moisture_table(of), peg_table(of), later_table(of)})
         if (!table.rows.empty()) pages.add(table);
     if (std::ranges::any_of(record.logs, has_place_without_zero))
         pages.add_text(words.say("A place with ? behind it: nobody recorded the corner that it was measured "
                                  "from, and it is drawn nowhere."));
-    if (!moisture_table(record, words).rows.empty())
+    if (!moisture_table(of).rows.empty())
         pages.add_text(words.say("Moisture is not decay: one sound rafter was 16 % in summer and over 20 % "
                                  "in winter at its surface "
                                  "(surveyors' guidance on biodeterioration). Second-hand: rot infects wood "

@@ -145,6 +145,50 @@ TEST_CASE(
     CHECK(drawn_rot(found) + 1 == before);
 }
 
+TEST_CASE(
+    "The first pages say how bare numbers count, and which openings are closed, with the logs that go") {
+    const FoundHouse &found = house();
+    ReportSource source{found.record, found.folder, {}, found.mends, "as it shall stand"};
+    source.openings = {{"late window", "A", true, {"A-02-1", "A-02-2"}, {"A-02-7"}}};
+    SheetOptions options = options_on(Paper::a4, Language::english);
+    Shell metric = found.laid.shell;
+    metric.units = UnitSystem::metric;
+    const auto sheets = composed(report_set(source), {metric, found.laid.layout, found.laid.bodies, options});
+    CHECK_THAT(words_of({sheets.front()}),
+               ContainsSubstring("lengths without a unit") &&
+                   ContainsSubstring("millimetres (mm); what stands in the record"));
+    CHECK_THAT(words_of(sheets, "Summary"), ContainsSubstring("Openings that are closed or cut") &&
+                                                ContainsSubstring("late window, wall A") &&
+                                                ContainsSubstring("A-02-1, A-02-2") &&
+                                                ContainsSubstring("A-02-7"));
+    for (const Language language : {Language::english, Language::french}) {
+        options.fields.language = language;
+        CHECK(all_clashes(composed(report_set(source),
+                                   {metric, found.laid.layout, found.laid.bodies, options})) == "");
+    }
+    source.openings.clear();
+    CHECK_THAT(
+        words_of(composed(report_set(source), {metric, found.laid.layout, found.laid.bodies, options})),
+        !ContainsSubstring("late window, wall A"));
+}
+
+TEST_CASE("A place past the end of its log is not printed as if it were true, and its zone is not drawn") {
+    FoundHouse found = house();
+    Record record = *found.record;
+    const auto log =
+        std::ranges::find_if(record.logs, [](const FoundLog &each) { return !each.zero.empty(); });
+    REQUIRE(log != record.logs.end());
+    FoundPeg peg;
+    peg.state = PegState::missing;
+    peg.at.written = "99999 mm", peg.at.value = Length::mm(99999);
+    log->pegs.push_back(peg);
+    found.record = std::make_shared<const Record>(record);
+    const auto words = words_of(report_of(found, options_on(Paper::a4, Language::english)));
+    CHECK_THAT(words, ContainsSubstring("past the end"));
+    CHECK_THAT(words_of(report_of(house(), options_on(Paper::a4, Language::english))),
+               !ContainsSubstring("past the end"));
+}
+
 TEST_CASE("Every log of the record stands in the table, and on its wall with the letter of its decision") {
     const auto sheets = report_of(house(), options_on(Paper::letter, Language::english));
     const std::string logs = words_of(sheets, "Logs");

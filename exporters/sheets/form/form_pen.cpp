@@ -9,9 +9,8 @@ namespace roundlay::sheets {
 namespace {
 
 constexpr double small = least_lettering, noted_height = 3.5, large_height = 4.5;
-constexpr double baseline = 0.95;     ///< over the lower edge of a printed line: letters hang down that far
-constexpr double off_the_line = 0.45; ///< of a figure under the lower edge of its box
-constexpr double letter_room = 4;     ///< of the letter in a box's corner
+constexpr double baseline = 0.95; ///< over the lower edge of a printed line: letters hang down that far
+constexpr double letter_room = 4; ///< of the letter in a box's corner
 constexpr double tick_side = 2.7;
 constexpr double after_tick = 1.2, between_ticks = 2.2;
 

@@ -13,10 +13,11 @@ namespace roundlay::sheets {
 
 // Letters and figures of a hand in gloves are about 4 mm high: our choice, no source.
 inline constexpr double hand_height = 4;
-inline constexpr double box_height = 7.6; ///< of a box for one line of them
-inline constexpr double print_line = 3.7; ///< of one printed line of 2.5 mm, with its air
-inline constexpr double size_width = 28;  ///< of a box for a height or a width: 0.11.15, 11 15/16
-inline constexpr double place_width = 34; ///< of a box for a length along a log: 33' 11 1/2"
+inline constexpr double box_height = 7.6;    ///< of a box for one line of them
+inline constexpr double print_line = 3.7;    ///< of one printed line of 2.5 mm, with its air
+inline constexpr double off_the_line = 0.45; ///< of a figure under the lower edge of its box
+inline constexpr double size_width = 28;     ///< of a box for a height or a width: 0.11.15, 11 15/16
+inline constexpr double place_width = 34;    ///< of a box for a length along a log: 33' 11 1/2"
 
 // Layers of the boxes, for who looks whether a hand finds room in them.
 inline constexpr const char *size_box = "box of a size";

@@ -58,15 +58,16 @@ class HouseForm {
   private:
     FormHead head() const {
         const Words words = draft_.words();
-        return {
-            words.say("The house"),
-            "",
-            "F-0",
-            words.say("Field forms"),
-            "form-house",
-            words.say("Walls from outside corner to outside corner, or, ticked, from inside corner to inside "
-                      "corner; diagonals the same. A level plane is told apart by its name, and marked on "
-                      "the house; a second one says how much higher it lies than the first.")};
+        return {words.say("The house"),
+                "",
+                "F-0",
+                words.say("Field forms"),
+                "form-house",
+                words.say(
+                    "Walls from outside corner to outside corner, or, ticked, from inside corner to inside "
+                    "corner; diagonals the same; a partition between the faces of the two walls that it runs "
+                    "between. A level plane is told apart by its name, and marked on "
+                    "the house; a second one says how much higher it lies than the first.")};
     }
 
     void add_remarks() {
@@ -191,7 +192,7 @@ class HouseForm {
         pen.print({x + 1, top}, place_width - 1, words.say("length"));
         pen.box({x, low, x + place_width, top}, place_box, "", length);
         if (!length.proposed.empty())
-            pen.print_right({x - 1, low - print_line}, name_width - 2, words.say("proposed"));
+            pen.print_right({x - 1, low - print_line - off_the_line}, name_width - 2, words.say("proposed"));
         x += place_width + 1.5;
         constexpr double ticks = 24;
         draw_side(pen, {x, low, x + ticks, top}, side, side_label);
@@ -242,7 +243,7 @@ class HouseForm {
         box(room.x1 - x, words_box, words.say("its marks on the house"), {plane.where, ""});
     }
 
-    static constexpr double line_height_ = print_line + box_height + print_line + 0.8;
+    static constexpr double line_height_ = print_line + box_height + print_line + 2; ///< apart
 
     const Draft &draft_;
     const Record &recorded_;

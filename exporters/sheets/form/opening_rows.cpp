@@ -10,7 +10,7 @@ namespace roundlay::sheets {
 namespace {
 
 constexpr double name_width = 34, corner_width = 28, air = 1;
-constexpr double line_height = print_line + box_height + print_line;
+constexpr double line_height = print_line + box_height + print_line + 1.2; ///< air to the next label
 constexpr double opening_height = 2 * line_height + air;
 
 /// The two rows of one opening.

@@ -11,14 +11,13 @@ constexpr Entry entries[] = {
     {"Field form, %1", "Fiche de relevé, %1"},
     {"Field forms", "Fiches de relevé"},
     {"Logs that the plan does not have", "Pièces que le plan n’a pas"},
-    {"Of an opening, on the outside face, along the wall from the corner that is named: 1 to its "
-     "near jamb at the sill, 2 at the head, 3 to its far jamb at the sill, 4 at the head; 5 its "
-     "width and 6 its height, clear; 7 level of its underside and 8 of its top over the level "
-     "plane, + up, - down.",
-     "D’une ouverture, sur la face extérieure, le long du mur depuis l’angle nommé : 1 jusqu’au "
-     "jambage proche à l’appui, 2 au linteau, 3 jusqu’au jambage loin à l’appui, 4 au linteau ; "
-     "5 sa largeur et 6 sa hauteur, libres ; 7 niveau de son dessous et 8 de son dessus "
-     "au-dessus du plan de niveau, + vers le haut, - vers le bas."},
+    {"Of an opening, on the outside face, along the wall from the corner that is named: 1 to its near jamb "
+     "at the sill, 2 at the head, 3 to its far jamb at the sill, 4 at the head; 5 its width and 6 its "
+     "height, clear; 7 level of its underside and 8 of its top over the level plane, + up, - down.",
+     "D’une ouverture, sur la face extérieure, le long du mur depuis l’angle nommé : 1 jusqu’au jambage "
+     "proche à l’appui, 2 au linteau, 3 jusqu’au jambage loin à l’appui, 4 au linteau ; 5 sa largeur et 6 sa "
+     "hauteur, libres ; 7 niveau de son dessous et 8 de son dessus au-dessus du plan de niveau, + vers le "
+     "haut, - vers le bas."},
     {"Of the tail, or of the notch of a log that runs past: n at the shoulder on the outside face, p at its "
      "end there, q at the shoulder on the inside face, r at its end there; s overhang past the crossing "
      "wall; t gap under it. Of the corner: u height over the level plane, + up, - down, of a mark on its "
@@ -38,11 +37,13 @@ constexpr Entry entries[] = {
     {"The house", "La maison"},
     {"Wall %1, %2", "Mur %1, %2"},
     {"Walls from outside corner to outside corner, or, ticked, from inside corner to inside corner; "
-     "diagonals the same. A level plane is told apart by its name, and marked on the house; a second one "
-     "says how much higher it lies than the first.",
+     "diagonals the same; a partition between the faces of the two walls that it runs between. A level plane "
+     "is told apart by its name, and marked on the house; a second one says how much higher it lies than the "
+     "first.",
      "Murs d’angle extérieur à angle extérieur ou, si coché, d’angle intérieur à angle intérieur ; "
-     "diagonales de même. Un plan de niveau se reconnaît à son nom, et se marque sur la maison ; un deuxième "
-     "dit de combien il est plus haut que le premier."},
+     "diagonales de même ; une cloison entre les faces des deux murs qu’il relie. Un plan de niveau se "
+     "reconnaît à son nom, et se marque sur la maison ; un deuxième dit de combien il est plus haut que le "
+     "premier."},
     {"Where a log runs on: y its height, z its width there.",
      "Où une pièce continue : y sa hauteur, z sa largeur là."},
     {"a height and b width of the joist at the face of what it lies in; j how deep its end lies in there: "
