@@ -11,6 +11,7 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/reasons_page.h"
+#include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
 #include "modeler/window/views/stand_banner.h"
@@ -58,6 +59,7 @@ class MarksTest : public WindowTest {
     void tags_go_with_the_logs_that_a_section_cuts_away();
     void what_is_chosen_is_marked_without_colour();
     void every_colouring_has_a_legend();
+    void a_condition_told_in_the_words_of_zones_has_their_colour();
 };
 
 void MarksTest::a_partition_is_drawn_by_two_clicks() {
@@ -213,6 +215,23 @@ void MarksTest::what_is_chosen_is_marked_without_colour() {
     QVERIFY(changes_along(greys(elevation), elevation.to_screen({9000, -150}),
                           elevation.to_screen({9700, -150})) > plain_corner);
     keep_picture(window, "views-corner-chosen");
+}
+
+void MarksTest::a_condition_told_in_the_words_of_zones_has_their_colour() {
+    FoundLog log;
+    const auto mark = [&](const char *condition) {
+        log.condition = condition;
+        return condition_mark(log, log.zones);
+    };
+    QCOMPARE(mark(""), std::size_t(0));
+    QCOMPARE(mark("sound"), condition_mark(Soundness::sound));
+    QCOMPARE(mark(" Sound "), condition_mark(Soundness::sound));
+    QCOMPARE(mark("rotten"), condition_mark(Soundness::rotten));
+    QVERIFY(mark("rotten at DE") != condition_mark(Soundness::rotten));
+    QVERIFY(mark("rotten at DE") != condition_mark(Soundness::sound));
+    log.zones.push_back({});
+    log.zones.back().what = Soundness::soft;
+    QCOMPARE(mark("sound"), condition_mark(Soundness::soft)); // the worst of what was found
 }
 
 void MarksTest::every_colouring_has_a_legend() {

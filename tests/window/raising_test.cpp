@@ -16,6 +16,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTableView>
@@ -163,6 +164,18 @@ void RaisingTest::a_press_on_a_box_ticks_what_its_column_says() {
     for (const Deed deed : all_deeds)
         press_box(window, 2, deed);
     QVERIFY(record(window).done.empty());
+    // A click anywhere in a cell that ticks is a click on its box, and its heading has room.
+    QTableView &table = *window.raising().table();
+    const QRect cell = table.visualRect(table.model()->index(2, LiftModel::first_tick));
+    QTest::mouseClick(table.viewport(), Qt::LeftButton, {}, {cell.right() - 3, cell.center().y()});
+    QCOMPARE(record(window).done.size(), std::size_t(1));
+    QTest::mouseClick(table.viewport(), Qt::LeftButton, {}, {cell.right() - 3, cell.center().y()});
+    QVERIFY(record(window).done.empty());
+    for (const int which : {1, 0}) {
+        window.raising().findChild<QComboBox *>("raising_which")->setCurrentIndex(which);
+        const QHeaderView &header = *table.horizontalHeader();
+        QVERIFY(header.sectionSize(LiftModel::turn) >= header.sectionSizeHint(LiftModel::turn));
+    }
     window.close_document();
 }
 

@@ -403,9 +403,16 @@ void RecordViewsTest::a_zone_is_drawn_by_hand_on_a_face() {
         next.logs[0].zero = other;
         return std::optional(next);
     });
+    QString hint; // while it is drawn: from the same corner as what comes to stand in the record
+    connect(&faces, &FacesView::hinted, &faces, [&](const QString &words) {
+        if (words.contains(QStringLiteral("measured from"))) hint = words;
+    });
     drag_on(FoundFace::top, there, there + 500);
     QVERIFY(choose_in_menu("zone_what_4"));
     const ConditionZone turned = record(window).logs[0].zones[1];
+    QVERIFY2(hint.contains(QStringLiteral("from %1 to %2, measured from %3")
+                               .arg(text(turned.from.written), text(turned.to.written), text(other))),
+             qPrintable(hint));
     QVERIFY(turned.from.value->mm() < turned.to.value->mm());
     QVERIFY(std::abs(turned.from.value->mm() - there) > 100);
     while (window.desk().history().canUndo())

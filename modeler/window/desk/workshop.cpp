@@ -59,10 +59,20 @@ MeasuredShell as_asked(const ReadResult &read) {
 /// Decisions are of the house as it shall stand: against its own shell, as it was found, nothing is held.
 void add_decisions(State &state) {
     std::erase_if(state.job.findings, [](const Finding &finding) { return finding.code == decision_code; });
-    if (state.seen.empty() || state.job.layout.pieces.empty()) return;
-    for (const DecisionProblem &problem : decision_problems(state.read.record, state.job.layout))
-        state.job.findings.push_back(
-            {Weight::warning, decision_code, {about::All::logs}, problem.what, {}, problem.path});
+    const auto tell = [&](const std::vector<DecisionProblem> &problems) {
+        for (const DecisionProblem &problem : problems)
+            state.job.findings.push_back(
+                {problem.weight, decision_code, {about::All::logs}, problem.what, {}, problem.path});
+    };
+    const Record &record = state.read.record;
+    const Layout &now = state.job.layout, &found = found_layout(state.job);
+    tell(places_past_log(record, found));
+    const auto &measured = state.read.measured_on;
+    if (state.seen.empty() || now.pieces.empty() || measured == state.read.shell) return;
+    if (const auto once = stood_once(record, measured, *state.read.shell)) return tell({*once});
+    tell(decision_problems(record, now, &found));
+    if (const auto anew = kept_and_cut_anew(record, now, found)) tell({*anew});
+    tell(harm_that_stays(record, state.job.shell, now, found));
 }
 
 constexpr const char *tick_code = "tick";
@@ -181,6 +191,7 @@ StatePtr with_advice(const StatePtr &state) {
     all.insert(all.begin(), advised.begin(), advised.end());
     laid = std::move(advised);
     whole->job.found = found_house(whole->document, whole->read);
+    add_decisions(*whole);
     add_ticks(*whole);
     whole->lacks_advice = false;
     return whole;

@@ -25,6 +25,7 @@ class LiftModel : public QAbstractTableModel {
     /// Where the same pieces stand in the same order, what is chosen stays so.
     void show(std::vector<LiftRow> rows, Deed deed);
     const std::vector<LiftRow> &rows() const { return rows_; }
+    Deed deed() const { return deed_; }            ///< what is done to them
     std::optional<Deed> deed_of(int column) const; ///< none: the column ticks nothing
 
     int rowCount(const QModelIndex &parent = {}) const override;

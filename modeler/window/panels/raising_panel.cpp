@@ -19,7 +19,9 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QMouseEvent>
 #include <QScrollArea>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -41,6 +43,22 @@ std::vector<std::string> states_of(const State &state) {
         names.push_back(each.name);
     return names;
 }
+
+/// A cell that is nothing but its box: a click anywhere in it ticks.
+class TickCell : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    bool editorEvent(QEvent *event, QAbstractItemModel *model, const QStyleOptionViewItem &option,
+                     const QModelIndex &index) override {
+        if (event->type() != QEvent::MouseButtonRelease) return false; // a key ticks by the panel's own way
+        const auto *mouse = static_cast<const QMouseEvent *>(event);
+        if (mouse->button() != Qt::LeftButton || mouse->modifiers() != Qt::NoModifier ||
+            !option.rect.contains(mouse->position().toPoint()))
+            return false;
+        const bool ticked = index.data(Qt::CheckStateRole).toInt() == Qt::Checked;
+        return model->setData(index, ticked ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole);
+    }
+};
 
 } // namespace
 
@@ -113,6 +131,8 @@ void RaisingPanel::make_table() {
         "the tick back where there is one."));
     table_->setMinimumHeight(table_->horizontalHeader()->sizeHint().height() +
                              least_rows * table_->verticalHeader()->defaultSectionSize());
+    for (int column = LiftModel::first_tick; column < LiftModel::waits_for; ++column)
+        table_->setItemDelegateForColumn(column, new TickCell(table_));
     table_->installEventFilter(this);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &RaisingPanel::choose_row);
@@ -189,7 +209,9 @@ void RaisingPanel::refresh() {
 void RaisingPanel::show_rows(const State &state, const Site &site) {
     const ExportJob &job = state.job;
     following_ = true;
+    const bool other_heading = deed() != model_->deed(); // of another length
     model_->show(lift_rows(job, site, deed()), deed());
+    if (other_heading) fit_columns();
     const std::vector<LiftRow> &rows = model_->rows();
     if (!table_->currentIndex().isValid() && !rows.empty()) {
         const auto next = std::ranges::find(rows, true, &LiftRow::is_next);
@@ -211,6 +233,10 @@ void RaisingPanel::tell_basis(const State &state) {
     QString words = text(order_caution(list.voice)) + QStringLiteral("\n");
     if (list.weights_known) words += text(list.voice.word(weight_caution)) + QStringLiteral("\n");
     basis_->setText(words + text(list.weight_basis));
+    fit_columns();
+}
+
+void RaisingPanel::fit_columns() {
     table_->resizeColumnsToContents();
     constexpr double for_bold = 1.2; // the next lift, whichever comes to be it
     for (const int column : {LiftModel::number, LiftModel::tag, LiftModel::turn, LiftModel::weight})

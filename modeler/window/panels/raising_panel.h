@@ -51,6 +51,7 @@ class RaisingPanel : public QWidget {
     void refresh();
     void show_rows(const State &state, const Site &site);
     void tell_basis(const State &state);
+    void fit_columns(); ///< to what stands in them, and to their headings
     Record record() const;
     void follow_selection();
     void choose_row();

@@ -168,17 +168,23 @@ void FacesView::mousePressEvent(QMouseEvent *event) {
     update();
 }
 
-/// To what a hand can draw: never finer than its trembling.
+/// From the log's zero, to what a hand can draw: never finer than its trembling.
+std::pair<double, double> FacesView::dimensions_of(const Drawn &drawn) const {
+    const double grid = desk_.units() == UnitSystem::metric ? 10 : Length::inches(0.5).mm();
+    const auto told = [&](double along) {
+        return std::round((from_right() ? length_ - along : along) / grid) * grid;
+    };
+    const double a = told(drawn.from), b = told(drawn.to);
+    return {std::min(a, b), std::max(a, b)};
+}
+
 void FacesView::mouseMoveEvent(QMouseEvent *event) {
-    const bool metric = desk_.units() == UnitSystem::metric;
-    const double grid = metric ? 10 : Length::inches(0.5).mm();
     if (dragging_ && drawn_) {
         drawn_->to = along_at(event->position().x());
-        const double from = std::round(std::min(drawn_->from, drawn_->to) / grid) * grid,
-                     to = std::round(std::max(drawn_->from, drawn_->to) / grid) * grid;
-        emit hinted(tr("%1, from %2 to %3")
+        const auto [from, to] = dimensions_of(*drawn_);
+        emit hinted(tr("%1, from %2 to %3, measured from %4")
                         .arg(face_word(drawn_->face), length_text(from, desk_.units()),
-                             length_text(to, desk_.units())));
+                             length_text(to, desk_.units()), text(log_->ends[from_right() ? 1 : 0].name)));
         return update();
     }
     const auto zone = why_not().isEmpty() ? zone_at(event->position()) : std::nullopt;
@@ -230,16 +236,13 @@ void FacesView::ask_what(const QPoint &on_screen) {
 /// A stretch drawn by hand is no measure: its numbers are proposed until somebody measures.
 void FacesView::add_zone(const Drawn &drawn, Soundness what) {
     if (!log_) return;
-    const bool metric = desk_.units() == UnitSystem::metric, turned = from_right();
-    const double grid = metric ? 10 : Length::inches(0.5).mm();
     const auto noted = [&](double mm) {
         NotedLength number;
-        number.written = length_text(std::round(mm / grid) * grid, desk_.units()).toStdString();
+        number.written = length_text(mm, desk_.units()).toStdString();
         number.certainty = Certainty::proposed;
         return number;
     };
-    double from = std::min(drawn.from, drawn.to), to = std::max(drawn.from, drawn.to);
-    if (turned) from = length_ - from, to = length_ - to, std::swap(from, to);
+    const auto [from, to] = dimensions_of(drawn);
     ConditionZone zone;
     zone.what = what;
     zone.faces = {drawn.face};

@@ -52,6 +52,7 @@ class FacesView : public QWidget {
     QMenu *new_menu(const char *name);
     void ask_what(const QPoint &on_screen);
     void ask_about(std::size_t zone, const QPoint &on_screen);
+    std::pair<double, double> dimensions_of(const Drawn &drawn) const; ///< mm from the log's zero, in order
     void add_zone(const Drawn &drawn, Soundness what);
     QString why_not() const; ///< nothing can be drawn; empty: it can
     bool from_right() const; ///< its running dimensions start at the end that is drawn on the right

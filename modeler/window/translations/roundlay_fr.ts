@@ -383,8 +383,8 @@
         <translation>La pièce %1 est mesurée depuis %2, qui n’est aucun de ses bouts : dites dans le volet Relevé depuis lequel.</translation>
     </message>
     <message>
-        <source>%1, from %2 to %3</source>
-        <translation>%1, de %2 à %3</translation>
+        <source>%1, from %2 to %3, measured from %4</source>
+        <translation>%1, de %2 à %3, depuis %4</translation>
     </message>
     <message>
         <source>%1. The right button changes it or takes it out.</source>

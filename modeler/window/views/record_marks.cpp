@@ -1,9 +1,12 @@
 #include "modeler/window/views/record_marks.h"
 
 #include "exporters/report/found_numbers.h"
+#include "exporters/words/voice.h"
 #include "kernel/fabric/fabric.h"
 #include "kernel/progress/ticked.h"
+#include "kernel/record/found_words.h"
 #include "kernel/record/numbers.h"
+#include "modeler/window/desk/words.h"
 #include "modeler/window/record/found_words.h"
 #include "modeler/window/views/tints.h"
 
@@ -150,9 +153,25 @@ std::size_t condition_mark(Soundness what) {
     return rank_of(what);
 }
 
+namespace {
+
+/// What is said of the whole log in one of the words for zones, in either language, is known as that.
+std::size_t rank_of(const std::string &condition) {
+    if (condition.empty()) return 0;
+    const QString said = text(condition).trimmed();
+    for (const Soundness what : all_soundnesses)
+        for (const Language in : {Language::english, Language::french})
+            if (said.compare(text(Voice({in, UnitSystem::metric}).words(said_of(what))),
+                             Qt::CaseInsensitive) == 0)
+                return rank_of(what);
+    return 2;
+}
+
+} // namespace
+
 /// 0 where nobody said; of several zones the worst.
 std::size_t condition_mark(const FoundLog &log, const std::vector<ConditionZone> &zones) {
-    std::size_t worst = log.condition.empty() ? 0 : 2;
+    std::size_t worst = rank_of(log.condition);
     for (const ConditionZone &zone : zones)
         worst = std::max(worst == 2 ? 0 : worst, rank_of(zone.what));
     return worst;
