@@ -150,7 +150,8 @@ class Rows {
                  said("width at its right end"), said("widths at its left and right end"));
         add_ends(all, differs.shoulder_datum, differs.shoulder_far, said("length of its left tail"),
                  said("length of its right tail"), said("lengths of its left and right tail"));
-        if (!all.empty() || piece_grew(what) || !differs.cuts) return all;
+        constexpr double anything = 0.02; // mm: measuring by small steps leaves as much
+        if (!all.empty() || piece_grew(what) || differs.cuts.value_or(0) < anything) return all;
         constexpr double told = 0.5;
         all.push_back(*differs.cuts >= told
                           ? voice_.say("places of its cuts: up to %1", voice_.length(*differs.cuts))

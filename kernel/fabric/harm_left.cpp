@@ -169,29 +169,25 @@ class HarmLeft {
                   log.zero)});
     }
 
-    /// A zone that says how deep it goes, against the mends that reach so far in from its faces.
+    /// A zone that says how deep it goes, against the mends that reach so far in from one of its faces.
     void hold_depth(const FoundLog &log, const ConditionZone &zone, const LogRun &run, const AlongWall &whole,
                     const std::vector<Taken> &mends, const std::string &path) {
         const auto depth = taken(zone.depth);
         if (!depth) return;
-        const std::vector<std::optional<FoundFace>> faces =
-            zone.faces.empty() ? std::vector<std::optional<FoundFace>>{{}}
-                               : std::vector<std::optional<FoundFace>>(zone.faces.begin(), zone.faces.end());
-        for (const auto &face : faces) {
-            std::vector<AlongWall> deep;
-            for (const Taken &mend : mends)
-                if (mend.all || ((!face || mend.face == *face) && mend.depth > *depth - told_from))
-                    deep.push_back(mend.part);
-            const auto left = left_of(whole, deep);
-            if (left.empty()) continue;
-            const double a = run.dimension(left.front().from), b = run.dimension(left.back().to);
-            problems_.push_back(
-                {path, said("log %1 was found %2, %3 deep, and its mends do not reach so deep there between "
-                            "%4 and %5 from %6: is the rest meant to stay?",
-                            log.tag, words_of(zone), in_mm(*depth), in_mm(std::min(a, b)),
-                            in_mm(std::max(a, b)), log.zero)});
-            return;
-        }
+        const auto opens_to_it = [&](const Taken &mend) {
+            return zone.faces.empty() || std::ranges::find(zone.faces, mend.face) != zone.faces.end();
+        };
+        std::vector<AlongWall> deep;
+        for (const Taken &mend : mends)
+            if (mend.all || (opens_to_it(mend) && mend.depth > *depth - told_from)) deep.push_back(mend.part);
+        const auto left = left_of(whole, deep);
+        if (left.empty()) return;
+        const double a = run.dimension(left.front().from), b = run.dimension(left.back().to);
+        problems_.push_back(
+            {path, said("log %1 was found %2, %3 deep, and its mends do not reach so deep there between "
+                        "%4 and %5 from %6: is the rest meant to stay?",
+                        log.tag, words_of(zone), in_mm(*depth), in_mm(std::min(a, b)), in_mm(std::max(a, b)),
+                        log.zero)});
     }
 
     const Record &record_;

@@ -1,7 +1,8 @@
 #include "kernel/layout/pieces/wood_difference.h"
 
+#include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/cuts/numbers.h"
 #include "kernel/layout/pieces/hewn_faces.h"
-#include "kernel/layout/pieces/piece_shape.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,8 +11,17 @@ namespace roundlay {
 
 namespace {
 
+/// Bores aside: pegs are bored for where a rule puts them, which lists tell one by one.
+CutNumbers shape_without_bores(const Piece &piece) {
+    CutNumbers shape;
+    put_numbers(shape, piece.blank);
+    for (const Cut &cut : piece.cuts)
+        if (!bore_of(cut)) put_numbers(shape, cut);
+    return shape;
+}
+
 std::optional<double> most_of_cuts(const Piece &was, const Piece &is) {
-    const PieceShape a = shape_of_wood(was), b = shape_of_wood(is);
+    const CutNumbers a = shape_without_bores(was), b = shape_without_bores(is);
     if (a.kinds != b.kinds || a.numbers.size() != b.numbers.size()) return {};
     double most = 0;
     for (std::size_t i = 0; i < a.numbers.size(); ++i)

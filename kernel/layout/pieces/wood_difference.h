@@ -14,8 +14,8 @@ struct WoodDifference {
     double height_datum = 0, height_far = 0;
     double width_datum = 0, width_far = 0;
     double shoulder_datum = 0, shoulder_far = 0;
-    /// The most that a place or a size of any of its cuts differs by, without sign. Nothing where cuts came
-    /// or went.
+    /// The most that a place or a size of any of its cuts but bores differs by, without sign. Nothing where
+    /// cuts came or went.
     std::optional<double> cuts;
 
     /// The most of all of them, without sign.
