@@ -176,9 +176,9 @@ class Comparison {
         const roundlay::Table list =
             compare_table(compared_, before_.draft().layout, after_.draft().layout, words_);
         if (list.rows.empty()) return;
-        pages_.add(on_paper(list, words_, words_.say("Every piece that differs"),
-                            {"change", "before", "after", "length_before", "length_after", "longer_by",
-                             "moved", "differs", "where"}));
+        pages_.add(on_paper(
+            list, words_, words_.say("Every piece that differs"),
+            {"change", "before", "after", "length_before", "length_after", "longer_by", "moved", "where"}));
     }
 
     const std::vector<ComparedPiece> &compared_;
