@@ -137,9 +137,13 @@ TEST_CASE("Operations make the solids of random shells of every kind") {
     test::ThrownAway thrown(test::refusals());
     Counts counts;
     CHECK(rc::check([&] {
-        const Shell shell = any_of_all();
+        const Shell whole = any_of_all();
+        const Layout unmended = lay_out(whole);
+        thrown.discard_refused(unmended.findings);
+        test::MendsDrawn told;
+        const bool mended = *rc::gen::element(false, false, true);
+        const Shell shell = mended ? test::with_any_mends(whole, unmended, 3, told) : whole;
         const Layout layout = lay_out(shell);
-        thrown.discard_refused(layout.findings);
         const Bodies bodies = bodies_of(layout);
         for (const auto model : some_of(layout)) {
             const std::string wrong = held(shell, layout, model, bodies[model], counts);
