@@ -23,7 +23,18 @@ constexpr Entry entries[] = {
     {"forms", "fiches de relevé"},
     {"forms.pdf, to be filled in at a house that stands: every wall and corner, log by log",
      "forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce"},
+    {"log %1 is %2 long at %3 and the bed %4: %5 or smaller is needed, or a larger bed",
+     "la pièce %1 est longue de %2 à %3 et le plateau de %4 : il faut %5 ou plus petit, ou un plateau plus "
+     "grand"},
+    {"log %1 is %2 thin at %3: less than two lines of the nozzle of %4 and the clearance; %5 or larger is "
+     "needed, or a finer nozzle",
+     "la pièce %1 est mince de %2 à %3 : moins que deux cordons de la buse de %4 et le jeu ; il faut %5 ou "
+     "plus grand, ou une buse plus fine"},
     {"mesh", "maillage"},
+    {"peg %1, %2 thick, is %3 at %4: thinner than the nozzle of %5; %6 or larger is needed, a finer nozzle, "
+     "or no pegs",
+     "la cheville %1, épaisse de %2, est de %3 à %4 : plus mince que la buse de %5 ; il faut %6 ou plus "
+     "grand, une buse plus fine, ou pas de chevilles"},
     {"picture", "image"},
     {"picture.png, the shell as it will stand", "picture.png, la coque telle qu’elle sera debout"},
     {"report", "rapport"},
