@@ -17,6 +17,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <sstream>
 
 using namespace roundlay;
@@ -214,4 +215,27 @@ TEST_CASE("Random houses off square keep their floors: nothing overlaps, and end
     CHECK(drawn.askew >= 30);
     CHECK(drawn.beams >= 3);
     CHECK(drawn.tailed >= 10);
+}
+
+TEST_CASE("The outermost joist carries boards as far as a leaning side wall stands away from it") {
+    const double lean = 0.1, thick = 200;
+    Shell shell = floored();
+    walk(shell, {{0, 0}, {5000, 0}, {5000 + lean * 4000, 4000}, {0, 4000}});
+    const Layout layout = laid(shell);
+    REQUIRE(layout.timbers.size() > 2);
+    std::vector<double> places;
+    for (const Timber &t : layout.timbers)
+        places.push_back(layout.floors[t.floor].frame.to_world({t.from.x, 0, 0}).x);
+    std::vector<std::size_t> order(places.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::sort(order, [&](std::size_t a, std::size_t b) { return places[a] < places[b]; });
+    const std::size_t last = order.back(), before = order[order.size() - 2], first = order.front();
+    // Where wall C's inside face meets wall B's, which stands further out than anywhere else along the joist.
+    const double wall = 5000 + lean * (4000 - thick) - thick * std::hypot(1, lean);
+    const double strip = (wall - places[before]) / 2;
+    CHECK(layout.timbers[Index<Timber>(last)].load_width == Catch::Approx(strip).margin(1));
+    CHECK(layout.timbers[Index<Timber>(last)].load_width <= strip + 1e-6);
+    // Wall D is square.
+    CHECK(layout.timbers[Index<Timber>(first)].load_width ==
+          Catch::Approx((places[order[1]] - thick) / 2).margin(1e-6));
 }

@@ -52,7 +52,7 @@ class Planner {
         warn_of_left_out(joists);
         add_joists(places);
         add_trimmers();
-        share_load(plan_.timbers, room_.width);
+        share_load(plan_, house_, floor_.spacing.mm());
         if (!rest_on_beams(plan_, floor_.joist.height.mm()))
             return refuse("beam", said("a beam of it carries no joist"));
         return good_;

@@ -1,6 +1,7 @@
 #include "kernel/layout/floors/planned_timbers.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/floors/side_reach.h"
 
 #include <algorithm>
 #include <cmath>
@@ -41,16 +42,19 @@ void put_carriers_first(Indexed<PlannedTimber> &timbers) {
     timbers = std::move(sorted);
 }
 
-void share_load(Indexed<PlannedTimber> &timbers, double room_width) {
-    for (PlannedTimber &t : timbers) {
+void share_load(FloorPlan &plan, const Plan &house, double spacing) {
+    for (PlannedTimber &t : plan.timbers) {
         if (t.across()) continue;
-        double left = 0, right = room_width;
-        for (const PlannedTimber &o : timbers) {
+        std::optional<double> left, right; // to the next joist
+        for (const PlannedTimber &o : plan.timbers) {
             if (o.across() || o.to.y <= t.from.y || o.from.y >= t.to.y) continue;
-            if (o.from.x < t.from.x) left = std::max(left, o.from.x);
-            if (o.from.x > t.from.x) right = std::min(right, o.from.x);
+            const double apart = o.from.x - t.from.x;
+            if (apart < 0) left = std::min(left.value_or(-apart), -apart);
+            if (apart > 0) right = std::min(right.value_or(apart), apart);
         }
-        t.load_width = (right - left) / 2;
+        if (!left) left = side_reach(house, plan.place, t, -1, spacing);
+        if (!right) right = side_reach(house, plan.place, t, 1, spacing);
+        t.load_width = (*left + *right) / 2;
     }
 }
 

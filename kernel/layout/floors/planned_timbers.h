@@ -16,8 +16,9 @@ double half_way(const Floor &floor, double depth, double y);
 /// Beams, joists, trimmers, trimmed joists: a carrier comes before what it carries. Carriers are renumbered.
 void put_carriers_first(Indexed<PlannedTimber> &timbers);
 
-/// Of each joist half the way to its neighbours, or to the room's side.
-void share_load(Indexed<PlannedTimber> &timbers, double room_width);
+/// Of each joist half the way to its neighbours, or to the wall at the room's side where that is furthest.
+/// `spacing`: of the floor.
+void share_load(FloorPlan &plan, const Plan &house, double spacing);
 
 /// The timber of a layout that a planned one becomes; `first`: the floor's first.
 inline Index<Timber> timber_of(Index<PlannedTimber> planned, Index<Timber> first) {
