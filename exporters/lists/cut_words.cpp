@@ -207,7 +207,8 @@ std::vector<std::string> cut_words(const Piece &piece, const Voice &voice) {
     const Sorted cuts(piece, faces, voice);
     std::vector<std::string> words;
     for (const FaceCut &face : cuts.faces)
-        if (is_long(face.face)) words.push_back(face_words(piece, face, voice));
+        if (std::string hewn = is_long(face.face) ? face_words(piece, face, voice) : ""; !hewn.empty())
+            words.push_back(std::move(hewn));
     if (faces.under_footing() == Footing::touched)
         words.push_back(
             voice.say("snap the lowest line and mark every cut from it before the first cut, which "

@@ -37,8 +37,10 @@ const PieceRow &row_of(const CutList &list, const Layout &layout, Index<Piece> p
     return *std::ranges::find(list.pieces, layout.pieces[piece].tag, &PieceRow::tag);
 }
 
-/// A mended log hangs in its slings with the new wood that was put into it: no figure where one is not known.
+/// A mended log hangs in its slings with the new wood that was put into it: no figure where one is not known,
+/// nor of the new wood by itself.
 void add_lift(const CutList &list, const Layout &layout, Index<Piece> log, Row &row) {
+    if (layout.pieces[log].mends) return add_weights(list, 0, 0, row);
     double low = 0, high = 0;
     bool known = true;
     const auto add = [&](Index<Piece> piece) {
@@ -50,6 +52,17 @@ void add_lift(const CutList &list, const Layout &layout, Index<Piece> log, Row &
     for (const Index<Piece> comes : new_wood_in(layout.pieces, log))
         add(comes);
     add_weights(list, known ? low : 0, known ? high : 0, row);
+}
+
+std::string weight_note(const CutList &list, const Layout &layout, Index<Piece> piece) {
+    if (const auto log = layout.pieces[piece].mends)
+        return list.voice.say("lifted with %1, whose weight here is that of both", layout.pieces[*log].tag);
+    return row_of(list, layout, piece).stick.weight_note;
+}
+
+void add_row(Table &table, const Layout &layout, Index<Piece> piece, Row row) {
+    if (layout.pieces[piece].mends) table.in_others.push_back(table.rows.size());
+    table.rows.push_back(std::move(row));
 }
 
 std::vector<Column> down_columns(const CutList &list) {
@@ -87,7 +100,7 @@ Row down_row(const CutList &list, const Layout &layout, const Site &site, const 
     append(row, turn_cells(list, layout, site, Deed::down, step.piece));
     append(row, {tick_words(site.ticked.tick(step.piece, Deed::down), list.voice)});
     append(row, found_cells(piece));
-    append(row, {piece.stick.weight_note});
+    append(row, {weight_note(list, layout, step.piece)});
     return row;
 }
 
@@ -118,7 +131,7 @@ Row raising_row(const CutList &list, const Layout &layout, const Site &site, con
     for (const Deed deed : {Deed::cut, Deed::checked, Deed::up, Deed::pegged})
         append(row, {tick_words(site.ticked.tick(step.piece, deed), list.voice)});
     append(row, found_cells(piece));
-    append(row, {piece.stick.weight_note});
+    append(row, {weight_note(list, layout, step.piece)});
     return row;
 }
 
@@ -128,14 +141,14 @@ Table down_table(const CutList &list, const Layout &layout, const Site &site,
                  const std::vector<DownStep> &steps) {
     Table table{down_columns(list), {}};
     for (const DownStep &step : steps)
-        table.rows.push_back(down_row(list, layout, site, step, table.rows.size() + 1));
+        add_row(table, layout, step.piece, down_row(list, layout, site, step, table.rows.size() + 1));
     return table;
 }
 
 Table raising_table(const CutList &list, const Layout &layout, const Site &site) {
     Table table{raising_columns(list), {}};
     for (const UpStep &step : raising(layout))
-        table.rows.push_back(raising_row(list, layout, site, step));
+        add_row(table, layout, step.piece, raising_row(list, layout, site, step));
     return table;
 }
 

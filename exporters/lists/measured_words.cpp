@@ -58,7 +58,8 @@ std::string slant_words(const HewnFaces &faces, End end, const Voice &voice) {
     const SawLine &saw = end == End::datum ? faces.datum_end : faces.far_end;
     const double whole = end == End::datum ? 0 : faces.blank.length;
     const SawLine off{std::abs(whole - saw.outside), std::abs(whole - saw.inside)};
-    if (std::abs(off.outside - off.inside) < same) return "";
+    if (std::abs(off.outside - off.inside) < same || voice.length(off.outside) == voice.length(off.inside))
+        return "";
     const std::string place = place_words(off, voice);
     return end == End::datum ? voice.say("left end sawn at a slant, %1 off the blank's end", place)
                              : voice.say("right end sawn at a slant, %1 off the blank's end", place);
@@ -70,9 +71,11 @@ bool is_long(LogFace face) {
 
 std::string face_words(const Piece &piece, const FaceCut &cut, const Voice &voice) {
     const Stock stock = stock_of(piece);
+    const double left = hewn_off(piece, stock, cut, 0), right = hewn_off(piece, stock, cut, piece.blank.length);
+    const std::string none = voice.length(0);
+    if (voice.length(left) == none && voice.length(right) == none) return "";
     return voice.say("%1 hewn back %2 at the left end, %3 at the right end", name_of(cut.face, voice),
-                     in_mm(hewn_off(piece, stock, cut, 0)),
-                     in_mm(hewn_off(piece, stock, cut, piece.blank.length)));
+                     in_mm(left), in_mm(right));
 }
 
 std::string box_words(const HewnFaces &faces, const BoxCut &cut, const Voice &voice) {

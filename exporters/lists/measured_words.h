@@ -12,12 +12,14 @@ namespace roundlay {
 /// "200 mm"; at a slant "350 mm (outside) / 150 mm (inside)".
 std::string place_words(const SawLine &place, const Voice &voice);
 
-/// How far an end is sawn at a slant, off the blank's own; empty where it is square.
+/// How far an end is sawn at a slant, off the blank's own; empty where it is square
+/// within what is printed.
 std::string slant_words(const HewnFaces &faces, End end, const Voice &voice);
 
 bool is_long(LogFace face);
 
-/// What a long face of the blank loses, while it is there to measure from.
+/// What a long face of the blank loses, while it is there to measure from; empty where that is less than is
+/// printed.
 std::string face_words(const Piece &piece, const FaceCut &cut, const Voice &voice);
 
 std::string box_words(const HewnFaces &faces, const BoxCut &cut, const Voice &voice);

@@ -30,6 +30,8 @@ struct Column {
 struct Table {
     std::vector<Column> columns;
     std::vector<std::vector<Entry>> rows; ///< each as long as columns
+    /// Of rows whose amounts stand in another row, and are left out of it: no sum misses them.
+    std::vector<std::size_t> in_others = {};
 };
 
 /// RFC 4180: a header of the keys, CRLF ends every line, quotes where needed. UTF-8 without a mark. Lists

@@ -92,7 +92,7 @@ sheets::BookWords words_of(const ExportJob &job) {
 } // namespace
 
 std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    const auto composed = sheets_of(job, sheets::whole_set(job.layout), "book", progress);
+    const auto composed = sheets_of(job, sheets::whole_set(job.layout, may_come_down(job)), "book", progress);
     if (progress.cancelled()) return stopped();
     const sheets::BookWords words = words_of(job); // its picture takes the most memory: before the copies
     const sheets::Book book = sheets::bound_book(job.shell, sheet_options(job), words, copied(composed));

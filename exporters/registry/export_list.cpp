@@ -64,12 +64,14 @@ std::optional<ExportFailure> add_cut_lists(const CutList &list, Lists &lists, Pr
 }
 
 std::optional<ExportFailure> add_orders_of_work(const ExportJob &job, const CutList &list, Lists &lists) {
-    const auto steps = taking_down(job.layout, job.bodies);
     const Site site = site_of(job, *job.record);
-    if (auto failure =
-            lists.add("taking-down.csv", said("taking down"), down_table(list, job.layout, site, steps),
-                      "taking down: what is free to rise, one after the other; geometry alone"))
-        return failure;
+    if (may_come_down(job)) {
+        const auto steps = taking_down(job.layout, job.bodies);
+        if (auto failure =
+                lists.add("taking-down.csv", said("taking down"), down_table(list, job.layout, site, steps),
+                          "taking down: what is free to rise, one after the other; geometry alone"))
+            return failure;
+    }
     if (auto failure = lists.add("raising.csv", said("raising"), raising_table(list, job.layout, site),
                                  "raising: one piece after the other, to be ticked off; geometry alone"))
         return failure;

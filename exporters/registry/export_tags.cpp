@@ -5,6 +5,8 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+    sheets::SheetSet orders{sheets::raising_subject()};
+    if (may_come_down(job)) orders.push_back(sheets::taking_down_subject());
     const PaperFile files[] = {
         {"tags.pdf", said("a tag with a QR code for every log"), "tags", {sheets::tag_subject()}},
         {"packing-list.pdf",
@@ -12,9 +14,10 @@ std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &fol
          "tags",
          {sheets::packing_subject()}},
         {"raising.pdf",
-         said("taking down and raising, piece by piece, to be ticked off"),
+         may_come_down(job) ? said("raising and taking down, piece by piece, to be ticked off")
+                            : said("raising, piece by piece, to be ticked off"),
          "tags",
-         {sheets::taking_down_subject(), sheets::raising_subject()}}};
+         orders}};
     for (const PaperFile &file : files)
         if (auto failure = add_pdf(job, folder, file, progress)) return failure;
     return {};

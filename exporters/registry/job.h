@@ -80,6 +80,12 @@ Voice voice_of(const ExportJob &job);
 const Layout &found_layout(const ExportJob &job);
 const Bodies &found_bodies(const ExportJob &job);
 
+/// Of the house that stands, or of a new one, there is an order of taking down; of another state of a house
+/// there is none: nobody takes down what it shall be.
+inline bool may_come_down(const ExportJob &job) {
+    return job.found == nullptr;
+}
+
 /// Lays the shell out, cuts its bodies and reviews them. Where a finding is an error nothing can be exported;
 /// bodies may be empty then.
 ExportJob make_job(Shell shell);

@@ -24,6 +24,7 @@ SheetTable sheet_of(const Table &list, const std::string &name) {
     SheetTable sheet;
     sheet.name = name;
     sheet.stays = 1;
+    sheet.in_others = list.in_others;
     for (const auto &row : list.rows) {
         sheet.rows.emplace_back();
         for (const Entry &entry : row)

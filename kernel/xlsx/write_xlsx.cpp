@@ -140,15 +140,17 @@ class Workbook {
             must(worksheet_write_string(sheet, row, 0, table.total.c_str(), heading_), "a heading");
     }
 
-    /// Nothing where a row has no number there.
+    /// Nothing where a row has no number there, but for those that stand in others.
     static std::optional<double> sum_of(const SheetTable &table, std::size_t column) {
         double sum = 0;
-        for (const std::vector<std::string> &row : table.rows) {
+        for (std::size_t r = 0; r < table.rows.size(); ++r) {
+            const std::vector<std::string> &row = table.rows[r];
             const auto cell = [&](std::size_t at) {
                 return at < row.size() ? number_in(row[at]) : std::nullopt;
             };
             const std::optional<std::size_t> times = table.columns[column].times;
             const auto value = cell(column), by = times ? cell(*times) : std::optional(1.0);
+            if (!value && std::ranges::find(table.in_others, r) != table.in_others.end()) continue;
             if (!value || !by) return {};
             sum += *value * *by;
         }

@@ -15,7 +15,7 @@ struct SheetColumn {
     bool numbers = false; ///< what reads as a decimal number is one; else all cells are text, so that no
                           ///< spreadsheet makes a date of 3.10 or a fraction of 3/4
     /// Added up by a formula under the rows, of those that a filter leaves in sight; only where every row has
-    /// a number: a sum that leaves one out is too low.
+    /// a number, but for those of SheetTable::in_others: a sum that leaves one out is too low.
     bool summed = false;
     std::optional<std::size_t> times = std::nullopt; ///< each times the number in that column, all rows
 };
@@ -35,6 +35,7 @@ struct SheetTable {
     std::size_t room = 0;  ///< rows under the last one that are to be filled in
     bool filter = false;   ///< buttons in the header that choose among rows
     std::string total;     ///< stands before the sums, in the first column
+    std::vector<std::size_t> in_others; ///< rows whose amounts stand in another one
     std::vector<SheetChoice> choices;
 };
 

@@ -47,12 +47,13 @@ Subject full_size_pole_subject() {
             [](const Draft &d) { return full_size_poles(d.shell, d.layout, d.options); }};
 }
 
-SheetSet whole_set(const Layout &layout) {
+SheetSet whole_set(const Layout &layout, bool stands) {
     SheetSet set = drawing_set(layout);
     for (Subject &subject : cut_sheet_set(layout))
         set.push_back(std::move(subject));
-    for (Subject &subject : SheetSet{taking_down_subject(), packing_subject(), raising_subject(),
-                                     tag_subject(), template_subject(), full_size_pole_subject()})
+    set.push_back(raising_subject());
+    if (stands) set.push_back(taking_down_subject());
+    for (Subject &subject : SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})
         set.push_back(std::move(subject));
     return set;
 }

@@ -17,9 +17,9 @@ Subject tag_subject();
 Subject template_subject();
 Subject full_size_pole_subject();
 
-/// Everything that goes on paper, in the order in which it is bound: drawings, cut sheets, packing list,
-/// tags, templates, story poles at full size.
-SheetSet whole_set(const Layout &layout);
+/// Everything that goes on paper, in the order in which it is bound: drawings, cut sheets, raising, taking
+/// down where it `stands` so, packing list, tags, templates, story poles at full size.
+SheetSet whole_set(const Layout &layout, bool stands = true);
 
 /// What a book says before its sheets.
 struct BookWords {

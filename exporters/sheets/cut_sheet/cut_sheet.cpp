@@ -52,7 +52,8 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
     wanted.tables.push_back(data_table(features, body, model, words, weight));
     for (Table &steps : steps_tables(features, old_cuts(options, layout, model), words))
         wanted.tables.push_back(std::move(steps));
-    if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
+    if (Table slants = slant_table(features, words); !slants.rows.empty())
+        wanted.tables.push_back(std::move(slants));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
     wanted.tables.push_back(tag_table(layout, model, words));

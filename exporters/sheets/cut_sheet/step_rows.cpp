@@ -17,13 +17,18 @@ std::string end_words(const Notch &n, const Words &words) {
 }
 
 /// A tail and a notch near an end rise toward that end; a log that runs on has two, and says which.
-std::string along_words(const Notch &n, const Words &words) {
-    const std::string slope = words.slope(n.along);
+std::string along_words(const Notch &n, double rise_per_run, const Words &words) {
+    const std::string slope = words.slope(rise_per_run);
     return n.cut->runs_on && slope != words.say("level") ? words.say("%1 to the far end", slope) : slope;
 }
 
+/// What a slope makes over a run, less than anybody reads off a rule: a wall that stands a hair off square.
+bool is_level(const Words &words, double rise) {
+    return std::abs(rise) < same_station || words.length(std::abs(rise)) == words.length(0);
+}
+
 std::string rise_words(const Words &words, double rise, double run) {
-    if (std::abs(rise) < same_station) return "-";
+    if (is_level(words, rise)) return "-";
     return words.say("%1 in %2", in_mm(std::abs(rise)), in_mm(run));
 }
 
@@ -37,14 +42,16 @@ std::string stretch_words(const Words &words, double from, double to) {
 StepRow row_of(const Notch &n, const Features &features, const Words &words) {
     const double run = n.cut->x_to - n.cut->x_from;
     const double width = features.innermost(n.from.inside) - features.outermost(n.from.outside);
+    const double along = is_level(words, n.along * run) ? 0 : n.along,
+                 across = is_level(words, n.across * width) ? 0 : n.across;
     const std::string end = end_words(n, words);
     const std::string side =
         n.cut->side == Side::top ? words.say("Top of %1", end) : words.say("Underside of %1", end);
     const std::string proud =
         n.cut->proud > 0 ? words.say(", leave %1 proud at the shoulders", in_mm(n.cut->proud)) : "";
     return {std::to_string(n.number), side + stretch_words(words, n.from.outside, n.to.outside) + proud,
-            along_words(n, words),    rise_words(words, n.along * run, run),
-            words.slope(n.across),    rise_words(words, n.across * width, width)};
+            along_words(n, along, words), rise_words(words, along * run, run),
+            words.slope(across), rise_words(words, across * width, width)};
 }
 
 namespace {

@@ -84,7 +84,10 @@ void add_bores(const Features &features, const ToCut &to_cut, const Words &words
 }
 
 void add_slanted_ends(const Features &features, bool work, const Words &words, Steps &steps) {
-    const auto slants = [](const SawLine &at) { return std::abs(at.outside - at.inside) >= same_station; };
+    const auto slants = [&](const SawLine &at) {
+        return std::abs(at.outside - at.inside) >= same_station &&
+               words.length(at.outside) != words.length(at.inside);
+    };
     const SawLine &datum = features.datum_end, &far = features.far_end;
     if (slants(datum))
         steps.add(work, in_words("E", words.say("Saw the datum end at a slant: %1 outside and %2 inside",

@@ -143,7 +143,8 @@ Table slant_table(const Features &features, const Words &words) {
     table.columns = {flush_right(words.say("On the outside face"), 30),
                      flush_right(words.say("On the inside face"), 30)};
     for (const SawLine &line : slanting_places(features))
-        table.rows.push_back({words.length(line.outside), words.length(line.inside)});
+        if (std::vector row{words.length(line.outside), words.length(line.inside)}; row[0] != row[1])
+            table.rows.push_back(std::move(row)); // less than anybody reads off a rule is square
     return table;
 }
 

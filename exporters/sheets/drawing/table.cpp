@@ -35,7 +35,7 @@ struct Wish {
 std::vector<Wish> wishes_of(const Table &table) {
     std::vector<Wish> all;
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
-        Wish wish{0, longest_word(table.columns[c].heading, table.height)};
+        Wish wish{0, std::min(longest_word(table.columns[c].heading, table.height), table.longest_word)};
         for (const auto &row : table.rows)
             wish.words = std::max(wish.words, text_width(row.at(c), table.height));
         all.push_back(wish);
@@ -201,19 +201,43 @@ std::size_t LaidTable::rows_that_fit(std::size_t first, double room) const {
     return last - first;
 }
 
-Table narrowed(Table table, double width) {
-    constexpr double step = 2, narrowest = 8;
-    std::vector<bool> done(table.columns.size(), false); // as narrow as their headings let them be
+namespace {
+
+constexpr double narrowest = 8; ///< of a column's words
+
+/// By its widest columns first, none narrower than its headings let it be. True where that is enough.
+bool narrow(Table &table, double width) {
+    constexpr double step = 2;
+    std::vector<bool> done(table.columns.size(), false);
     const std::vector<Wish> wishes = wishes_of(table);
     for (auto widths = widths_by(wishes, table); sum_of(widths) > width; widths = widths_by(wishes, table)) {
         std::size_t widest = widths.size();
         for (std::size_t i = 0; i < widths.size(); ++i)
             if (!done[i] && (widest == widths.size() || widths[i] > widths[widest])) widest = i;
-        if (widest == widths.size()) break;
+        if (widest == widths.size()) return false;
         double &allowed = table.columns[widest].widest;
         const double words = widths[widest] - 2 * side_air;
         done[widest] = allowed < words - rounding || words <= narrowest;
         if (!done[widest]) allowed = words - step;
+    }
+    return true;
+}
+
+double longest_heading(const Table &table) {
+    double longest = 0;
+    for (const Wish &wish : wishes_of(table))
+        longest = std::max(longest, wish.heading);
+    return longest;
+}
+
+} // namespace
+
+Table narrowed(Table table, double width) {
+    constexpr double step = 1;
+    if (narrow(table, width)) return table;
+    for (double word = longest_heading(table) - step; word > narrowest; word -= step) {
+        table.longest_word = word;
+        if (narrow(table, width)) break;
     }
     return table;
 }

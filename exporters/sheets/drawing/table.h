@@ -21,10 +21,13 @@ struct Table {
     std::vector<Column> columns;
     std::vector<std::vector<std::string>> rows; ///< as many cells as columns
     double height = 2.5;                        ///< of the lettering
+    /// Of a heading, mm: a longer one is broken within.
+    double longest_word = std::numeric_limits<double>::infinity();
 };
 
 /// The table with its widest columns narrowed, their words wrapped more often, until it is no wider than
-/// that; as narrow as its words let it be where it cannot.
+/// that; where the words of its headings are too wide for it, they are broken. As narrow as can be where not
+/// even that is enough.
 Table narrowed(Table table, double width);
 
 /// A table whose words are measured and wrapped, ready to be drawn whole or in parts that look alike.

@@ -18,12 +18,16 @@ std::optional<WeightNote> weight_of(const Draft &draft, const Piece &piece) {
     return draft.options.weight(piece, draft.bodies[piece.model]);
 }
 
-/// "from" and "to", where weights are wanted.
-void add_weights(const Draft &draft, const Words &words, const Piece &piece, std::vector<std::string> &row) {
+/// "from" and "to" of what hangs in the slings, where weights are wanted: a log with the new wood in it.
+void add_weights(const Draft &draft, const Words &words, Index<Piece> index, std::vector<std::string> &row) {
     if (!draft.options.weight) return;
-    const auto weight = weight_of(draft, piece);
-    row.push_back(weight ? words.low_weight(weight->low_kg) : words.say("not known"));
-    row.push_back(weight ? words.high_weight(weight->high_kg) : words.say("not known"));
+    if (const auto log = draft.layout.pieces[index].mends) {
+        row.insert(row.end(), {words.say("with"), draft.layout.pieces[*log].tag});
+        return;
+    }
+    const Lift lift = lift_of(draft.shell, draft.layout, draft.bodies, index);
+    row.push_back(lift.known ? words.low_weight(lift.low_kg) : words.say("not known"));
+    row.push_back(lift.known ? words.high_weight(lift.high_kg) : words.say("not known"));
 }
 
 void add_weight_columns(const Draft &draft, const Words &words, std::vector<Column> &columns) {
@@ -92,6 +96,9 @@ Table cautions(const Draft &draft, const Words &words, Deed deed) {
                    "professional and whoever is on the site.")}};
     if (const std::string done = so_far(draft, words, deed); !done.empty())
         table.rows.insert(table.rows.begin(), {words.say("So far"), done});
+    if (deed == Deed::down)
+        table.rows.push_back({words.say("Free after"), words.say("How far a piece must rise before the deepest of "
+                                                                 "its joints is clear.")});
     const auto said =
         draft.layout.pieces.empty() ? std::nullopt : weight_of(draft, draft.layout.pieces.front());
     if (!said) return table;
@@ -125,7 +132,7 @@ Titled taking_down_sheet(const Draft &draft) {
         const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece.tag,
                                      std::to_string(step.pegs.size()), length_up(words, step.rise)};
-        add_weights(draft, words, piece, row);
+        add_weights(draft, words, step.piece, row);
         row.push_back(loose_tags(draft, step));
         add_found_cells(draft.options, step.piece, true, row);
         row.push_back(box(draft, step.piece, Deed::down));
@@ -150,7 +157,7 @@ Titled raising_sheet(const Draft &draft) {
         const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
                                      std::to_string(step.pegs.size())};
-        add_weights(draft, words, piece, row);
+        add_weights(draft, words, step.piece, row);
         add_found_cells(draft.options, step.piece, true, row);
         for (const Deed deed : {Deed::cut, Deed::checked, Deed::up, Deed::pegged})
             row.push_back(box(draft, step.piece, deed));

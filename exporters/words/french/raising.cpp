@@ -34,10 +34,10 @@ constexpr Entry entries[] = {
     {"Geometry alone: what lies free to rise. Whether a wall, a corner or a roof stands meanwhile, what is "
      "braced, and with what is lifted, is for a licensed professional and whoever is on the site.",
      "La géométrie seule : ce qui est libre de monter. Si un mur, un angle ou un toit tient pendant ce "
-     "temps, "
-     "ce "
-     "qu’il faut étayer et avec quoi l’on lève, c’est à un professionnel agréé et à qui est sur place d’en "
-     "décider."},
+     "temps, ce qu’il faut étayer et avec quoi l’on lève, c’est à un professionnel agréé et à qui est sur "
+     "place d’en décider."},
+    {"How far a piece must rise before the deepest of its joints is clear.",
+     "De combien une pièce doit monter avant que le plus profond de ses assemblages soit dégagé."},
     {"Joints cut", "Entailles faites"},
     {"Laid on", "Posée sur"},
     {"Left: %1 {piece|pieces}, %2; the heaviest lift of them %3, %4.",
@@ -59,9 +59,8 @@ constexpr Entry entries[] = {
      "meanwhile, what is braced, and with what is lifted, is for a licensed professional and whoever is on "
      "the site.",
      "L’ordre est la géométrie seule : ce qui est libre de monter. Si un mur, un angle ou un toit tient "
-     "pendant "
-     "ce temps, ce qu’il faut étayer et avec quoi l’on lève, c’est à un professionnel agréé et à qui est sur "
-     "place d’en décider."},
+     "pendant ce temps, ce qu’il faut étayer et avec quoi l’on lève, c’est à un professionnel agréé et à qui "
+     "est sur place d’en décider."},
     {"Then held by its pegs alone", "Ne tient alors que par ses chevilles"},
     {"Up", "Levée"},
     {"Up: %1 of %2 pieces.", "Levées : %1 pièces sur %2."},
@@ -71,14 +70,17 @@ constexpr Entry entries[] = {
     {"kg from", "kg de"},
     {"laid on", "posée sur"},
     {"lb from", "lb de"},
+    {"lifted with %1, whose weight here is that of both",
+     "levée avec %1, dont le poids ici est celui des deux"},
     {"may come down", "peut descendre"},
     {"may go up", "peut être levée"},
     {"no.", "n°"},
     {"now", "maintenant"},
     {"pegged", "chevillée"},
+    {"raising and taking down, piece by piece, to be ticked off",
+     "levage et démontage, pièce par pièce, à cocher"},
+    {"raising, piece by piece, to be ticked off", "levage, pièce par pièce, à cocher"},
     {"shut in", "enfermée"},
-    {"taking down and raising, piece by piece, to be ticked off",
-     "démontage et levage, pièce par pièce, à cocher"},
     {"the house has no state %1: name one that it has, or leave it out",
      "la maison n’a pas d’état %1 : nommez-en un qu’elle a, ou omettez-le"},
     {"the shell has no piece %1, and what was ticked of it counts for none: mend the tag, or leave it where "
@@ -90,6 +92,7 @@ constexpr Entry entries[] = {
     {"then held by pegs alone", "ne tient alors que par ses chevilles"},
     {"waits", "attend"},
     {"waits for", "attend"},
+    {"with", "avec"},
 };
 
 } // namespace
