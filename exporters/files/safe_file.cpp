@@ -4,6 +4,7 @@
 
 #include <fcntl.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <random>
@@ -67,6 +68,13 @@ int write_aside(const fs::path &path, std::string_view bytes, std::optional<mode
     return code;
 }
 
+/// Who took everybody's right to write away wants it kept, whoever asks; a folder that may be written would
+/// let it be replaced all the same.
+bool is_protected(const fs::path &path, const struct stat &found) {
+    constexpr mode_t anybody_writes = 0222;
+    return (found.st_mode & anybody_writes) == 0 || ::access(path.c_str(), W_OK) != 0;
+}
+
 } // namespace
 
 std::optional<FileError> write_file(const fs::path &path, std::string_view bytes, IfThere there) {
@@ -82,6 +90,8 @@ std::optional<FileError> write_file(const fs::path &path, std::string_view bytes
     }
     if (S_ISDIR(found.st_mode))
         code = EISDIR;
+    else if (rights && is_protected(path, found))
+        code = EACCES;
     else if (found.st_mode != 0 && !S_ISREG(found.st_mode))
         code = write_directly(path, bytes);
     else

@@ -71,7 +71,8 @@ bool is_long(LogFace face) {
 
 std::string face_words(const Piece &piece, const FaceCut &cut, const Voice &voice) {
     const Stock stock = stock_of(piece);
-    const double left = hewn_off(piece, stock, cut, 0), right = hewn_off(piece, stock, cut, piece.blank.length);
+    const double left = hewn_off(piece, stock, cut, 0),
+                 right = hewn_off(piece, stock, cut, piece.blank.length);
     const std::string none = voice.length(0);
     if (voice.length(left) == none && voice.length(right) == none) return "";
     return voice.say("%1 hewn back %2 at the left end, %3 at the right end", name_of(cut.face, voice),

@@ -16,8 +16,7 @@ std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &fol
         {"raising.pdf",
          may_come_down(job) ? said("raising and taking down, piece by piece, to be ticked off")
                             : said("raising, piece by piece, to be ticked off"),
-         "tags",
-         orders}};
+         "tags", orders}};
     for (const PaperFile &file : files)
         if (auto failure = add_pdf(job, folder, file, progress)) return failure;
     return {};

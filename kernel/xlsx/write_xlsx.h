@@ -31,10 +31,10 @@ struct SheetTable {
     std::string name; ///< up to 31 characters, without : \ / ? * [ ]
     std::vector<SheetColumn> columns;
     std::vector<std::vector<std::string>> rows; ///< no more cells than columns; an empty one stays empty
-    std::size_t stays = 0; ///< columns at the left that stay in sight, as the header does
-    std::size_t room = 0;  ///< rows under the last one that are to be filled in
-    bool filter = false;   ///< buttons in the header that choose among rows
-    std::string total;     ///< stands before the sums, in the first column
+    std::size_t stays = 0;              ///< columns at the left that stay in sight, as the header does
+    std::size_t room = 0;               ///< rows under the last one that are to be filled in
+    bool filter = false;                ///< buttons in the header that choose among rows
+    std::string total;                  ///< stands before the sums, in the first column
     std::vector<std::size_t> in_others; ///< rows whose amounts stand in another one
     std::vector<SheetChoice> choices;
 };

@@ -34,6 +34,17 @@ TEST_CASE("a replaced file keeps its rights and a new one gets the person's") {
     CHECK((fs::status(folder / "new").permissions() & fs::perms::all) == fs::perms(0640));
 }
 
+TEST_CASE("a file that nobody may write is not replaced, though its folder may be written") {
+    const TemporaryFolder folder;
+    put(folder / "kept", "mine");
+    ::chmod((folder / "kept").c_str(), 0444);
+    const auto error = write_file(folder / "kept", "yours");
+    REQUIRE(error);
+    CHECK_THAT(error->message, ContainsSubstring((folder / "kept").string()));
+    CHECK(text_of(folder / "kept") == "mine");
+    CHECK(count_entries(folder.path()) == 1);
+}
+
 TEST_CASE("writing a file does not change the rights of what another thread makes meanwhile") {
     const TemporaryFolder folder;
     const mode_t before = ::umask(077);

@@ -77,6 +77,14 @@ void KeyboardTest::undo_takes_back_letters_first_then_the_document() {
     QVERIFY(settled(window));
     QCOMPARE(window.desk().document().text(), second);
     QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(settled(window));
+    enter(edit, now); // as it is printed: what is taken is no longer the field's to undo
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), second);
+    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), first);
+    QCOMPARE(edit.text(), old);
     // A box that counts, too.
     auto *rounds = window.findChild<QDockWidget *>("shell")->findChild<QSpinBox *>();
     rounds->setFocus();

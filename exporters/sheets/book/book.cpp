@@ -53,7 +53,8 @@ SheetSet whole_set(const Layout &layout, bool stands) {
         set.push_back(std::move(subject));
     set.push_back(raising_subject());
     if (stands) set.push_back(taking_down_subject());
-    for (Subject &subject : SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})
+    for (Subject &subject :
+         SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})
         set.push_back(std::move(subject));
     return set;
 }

@@ -49,9 +49,9 @@ StepRow row_of(const Notch &n, const Features &features, const Words &words) {
         n.cut->side == Side::top ? words.say("Top of %1", end) : words.say("Underside of %1", end);
     const std::string proud =
         n.cut->proud > 0 ? words.say(", leave %1 proud at the shoulders", in_mm(n.cut->proud)) : "";
-    return {std::to_string(n.number), side + stretch_words(words, n.from.outside, n.to.outside) + proud,
+    return {std::to_string(n.number),     side + stretch_words(words, n.from.outside, n.to.outside) + proud,
             along_words(n, along, words), rise_words(words, along * run, run),
-            words.slope(across), rise_words(words, across * width, width)};
+            words.slope(across),          rise_words(words, across * width, width)};
 }
 
 namespace {

@@ -97,8 +97,9 @@ Table cautions(const Draft &draft, const Words &words, Deed deed) {
     if (const std::string done = so_far(draft, words, deed); !done.empty())
         table.rows.insert(table.rows.begin(), {words.say("So far"), done});
     if (deed == Deed::down)
-        table.rows.push_back({words.say("Free after"), words.say("How far a piece must rise before the deepest of "
-                                                                 "its joints is clear.")});
+        table.rows.push_back(
+            {words.say("Free after"), words.say("How far a piece must rise before the deepest of "
+                                                "its joints is clear.")});
     const auto said =
         draft.layout.pieces.empty() ? std::nullopt : weight_of(draft, draft.layout.pieces.front());
     if (!said) return table;

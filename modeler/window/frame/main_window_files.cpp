@@ -26,6 +26,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
+#include <QLineEdit>
 #include <QLocale>
 #include <QMessageBox>
 #include <QMimeData>
@@ -43,6 +44,20 @@ QString with_extension(QString path) {
     if (!path.endsWith(text(document_extension))) path += text(document_extension);
     return path;
 }
+
+/// Qt's dialog takes quotes for the bounds of several names, and would save under a part of what was typed.
+class SaveDialog : public QFileDialog {
+  public:
+    using QFileDialog::QFileDialog;
+
+  protected:
+    void accept() override {
+        const auto *typed = findChild<QLineEdit *>(QStringLiteral("fileNameEdit"));
+        if (typed == nullptr || !typed->text().contains(u'"')) return QFileDialog::accept();
+        QMessageBox::information(this, windowTitle(),
+                                 MainWindow::tr("A file's name cannot have \" in it here: leave it out."));
+    }
+};
 
 } // namespace
 
@@ -129,7 +144,7 @@ bool MainWindow::save_as() {
         desk_->path().isEmpty()
             ? QDir::home().filePath(with_extension(text(safe_file_name(desk_->title().toStdString()))))
             : desk_->path();
-    QFileDialog dialog(this, tr("Save the document"), {}, filter());
+    SaveDialog dialog(this, tr("Save the document"), {}, filter());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(text(document_extension).mid(1)); // before it asks whether to replace a file
     dialog.selectFile(usual);

@@ -23,9 +23,15 @@ void MeasureEdit::show_value() {
 }
 
 /// Whoever has the whole of it chosen, to type over it, still has so; where the same stands already, the
-/// caret stays too.
+/// caret stays too. What is taken is the document's to undo, no longer the field's, which forgets it.
 void MeasureEdit::put(const QString &value) {
-    if (value == QLineEdit::text()) return;
+    if (value == QLineEdit::text()) {
+        if (!isUndoAvailable() && !isRedoAvailable()) return;
+        const int caret = cursorPosition(), from = selectionStart(), chosen = selectionLength();
+        setText(value);
+        from >= 0 ? setSelection(from, chosen) : setCursorPosition(caret);
+        return;
+    }
     const bool to_be_replaced = hasFocus() && selectedText() == QLineEdit::text();
     setText(value);
     if (to_be_replaced) selectAll();

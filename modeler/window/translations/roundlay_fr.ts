@@ -1657,6 +1657,10 @@
 <context>
     <name>MainWindow</name>
     <message>
+        <source>A file&apos;s name cannot have &quot; in it here: leave it out.</source>
+        <translation>Un nom de fichier ne peut pas contenir « &quot; » ici : retirez-le.</translation>
+    </message>
+    <message>
         <source>Looking for the nearest place that fits</source>
         <translation>Recherche de la place la plus proche qui convient</translation>
     </message>
