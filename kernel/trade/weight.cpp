@@ -33,9 +33,21 @@ Said gravity_origin(const Species &species) {
     return said("%1; the higher weight is by %2, the heavier of them", origin, number(gravity.heavier()));
 }
 
+/// The heaviest wood of that kind with every hollow full of water: more than that none can weigh.
+double heaviest_there_is(const Species &species) {
+    const double gravity = species.gravity.heavier() * (1 + spread_of_gravity);
+    return density(gravity, most_moisture(gravity));
+}
+
 Range between(const Species &species, double low, double high, Said reason) {
-    return {density(species.gravity.green, low) * (1 - spread_of_gravity),
-            density(species.gravity.heavier(), high) * (1 + spread_of_gravity), std::move(reason)};
+    const double least = density(species.gravity.green, low) * (1 - spread_of_gravity),
+                 most = density(species.gravity.heavier(), high) * (1 + spread_of_gravity),
+                 there_is = heaviest_there_is(species);
+    if (most <= there_is) return {least, most, std::move(reason)};
+    return {least, there_is,
+            said("%1, and no more than wood of the higher specific gravity weighs with all hollows full of "
+                 "water (Eq. 4-3)",
+                 std::move(reason))};
 }
 
 Range green_range(const Species &species) {
@@ -66,7 +78,8 @@ Range green_range(const Species &species) {
 Range stated_range(const Species &species, double moisture) {
     return {density_at(species.gravity.green, moisture) * (1 - spread_of_gravity),
             density_at(species.gravity.heavier(), moisture) * (1 + spread_of_gravity),
-            said("at the stated moisture of %1 %", number(moisture))};
+            said("at the stated moisture of %1 %, at which that is %2 (Eq. 4-13)", number(moisture),
+                 number(specific_gravity_at(species.gravity.green, moisture)))};
 }
 
 } // namespace

@@ -23,6 +23,10 @@ constexpr Entry entries[] = {
     {"%1 rounds", "%1 rangs"},
     {"%1 to %2 high (%3 by its rounds)", "hauteur %1 à %2 (%3 d’après ses rangs)"},
     {"%1, %2, though %3", "%1, %2, bien que %3"},
+    {"%1, and no more than wood of the higher specific gravity weighs with all hollows full of water (Eq. "
+     "4-3)",
+     "%1, et pas plus que ne pèse du bois de la densité la plus forte dont tous les vides sont pleins d’eau "
+     "(éq. 4-3)"},
     {"%1, green", "%1, vert"},
     {"%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook (second-hand) Eq. 4-13 "
      "and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of variation of specific "
@@ -100,7 +104,8 @@ constexpr Entry entries[] = {
      "car les pièces sont rondes et tracées, et rien ne dit qu’elles soient sèches"},
     {"as the logs are round and scribed, but stated at 19 % of moisture or less",
      "car les pièces sont rondes et tracées, mais indiquées à 19 % d’humidité ou moins"},
-    {"at the stated moisture of %1 %", "à l’humidité indiquée de %1 %"},
+    {"at the stated moisture of %1 %, at which that is %2 (Eq. 4-13)",
+     "à l’humidité indiquée de %1 %, à laquelle elle est de %2 (éq. 4-13)"},
     {"beam", "poutre"},
     {"bolt", "boulon"},
     {"derived", "calculé"},
