@@ -323,13 +323,23 @@ std::vector<const toml::table *> TableReader::entries(std::string_view key, std:
     return all;
 }
 
+namespace {
+
+std::string not_known(std::string_view key) {
+    return quoted_for_message(key) + " is not known here and is not used";
+}
+
+} // namespace
+
 void TableReader::finish() {
     if (!table_) return;
     for (const auto &[key, value] : *table_) {
         if (std::find(known_.begin(), known_.end(), key.str()) != known_.end()) continue;
-        reading_.warning(reading_.text().place_of(key), quoted_for_message(key.str()) +
-                                                            " is not known here and is not used" +
-                                                            did_you_mean(key.str(), known_));
+        const std::string meant = did_you_mean(key.str(), known_);
+        // A whole table under a slip of its name would be a house without that window.
+        const bool lost = !meant.empty() && (value.is_table() || value.is_array_of_tables());
+        lost ? reading_.error(reading_.text().place_of(key), not_known(key.str()) + meant)
+             : reading_.warning(reading_.text().place_of(key), not_known(key.str()) + meant);
     }
 }
 

@@ -56,8 +56,8 @@ class Holding {
         const PieceEnd &jamb = first.far.kind == EndKind::jamb ? first.far : first.datum;
         if (corners.size() < 2 || jamb.kind != EndKind::jamb) return;
         at_.tell("log-parted", place(first),
-                 said("log %1 was recorded whole, from %2 to %3, and in the model opening %4 parts it", log.tag,
-                      corners[0], corners[1], jamb.at),
+                 said("log %1 was recorded whole, from %2 to %3, and in the model opening %4 parts it",
+                      log.tag, corners[0], corners[1], jamb.at),
                  said("measure the sill and the head of that opening, or record each part with its number"));
     }
 

@@ -32,8 +32,6 @@ TEST_CASE("What is not used is warned of, with what may have been meant, and nev
          "width = \"2 ft\"\nheight = \"2 ft\"\nsill_slope = \"1:8\"",
          44, 14, "the sill of a door is not sloped"},
         {36, "species = \"x\"\n[cellar]\na = 1", 37, 2, "\"cellar\" is not known here and is not used"},
-        {36, "species = \"x\"\n[[walls]]", 37, 3,
-         "\"walls\" is not known here and is not used (did you mean \"wall\"?)"},
         {36, "species = \"x\"\n\"a\\u0007 key\" = 1", 37, 1, "\"a  key\" is not known here and is not used"},
         {27, "[[log]]\nwall = \"A\"\nround = 2\n[[log]]\nwall = \"A\"\nround = 2\n[[opening]]", 30, 1,
          "round 2 of wall \"A\" is stated twice; where this one differs from the other in line 27, this one "
@@ -48,6 +46,15 @@ TEST_CASE("What is not used is warned of, with what may have been meant, and nev
          "name = \"w\"\nwall = \"A\"\nfrom_left = 0\nsill = 0\nwidth = \"1 ft\"\nheight = \"1 ft\"\n"
          "[[opening]]\nname = \"w\"\nwall = \"A\"",
          35, 8, "two openings are called \"w\"; the other one stands in line 28"},
+    });
+}
+
+TEST_CASE("A whole table whose name has a slip in it is refused, not left out") {
+    check_errors({
+        {36, "species = \"x\"\n[[walls]]\nname = \"Z\"", 37, 3,
+         "\"walls\" is not known here and is not used (did you mean \"wall\"?)"},
+        {36, "species = \"x\"\n[[openning]]\nname = \"Z\"", 37, 3,
+         "\"openning\" is not known here and is not used (did you mean \"opening\"?)"},
     });
 }
 
