@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/no_wood.h"
+#include "kernel/layout/rounded.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -27,8 +28,10 @@ void refuse(Findings &findings, const Shell &shell, std::size_t i, std::string c
     say_of(Weight::error, findings, shell, i, std::move(code), key, std::move(what), std::move(advice));
 }
 
-/// Wood beside an opening that can be cut, and may split.
-void warn_of_little(Findings &findings, const Shell &shell, std::size_t i, Said what, double least) {
+/// Wood beside an opening that can be cut, and may split: less than that as it is read off a rule.
+void warn_of_little(Findings &findings, const Shell &shell, std::size_t i, Said what, double left,
+                    double least) {
+    if (rounded_up(shell, left) >= least - tolerance::weld) return;
     say_of(Weight::warning, findings, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
            said("less than %1 splits off easily", in_mm(least)));
 }
@@ -61,12 +64,12 @@ bool check_corners(const Shell &shell, const Plan &plan, std::size_t i, const Sp
     if (beside >= no_wood) {
         if (beside < least_island - tolerance::weld)
             warn_of_little(findings, shell, i,
-                           said("it leaves %1 of wood to the tails of corner %2", in_mm(beside), corner.name),
-                           least_island);
+                           said("it leaves %1 of wood to the joint of corner %2", in_mm(beside), corner.name),
+                           beside, least_island);
         return true;
     }
     refuse(findings, shell, i, "opening-cuts-corner", "from_left",
-           said("it comes too near the tails of corner %1", corner.name));
+           said("it comes too near the joint of corner %1", corner.name));
     return false;
 }
 
@@ -88,7 +91,7 @@ bool check_tees(const Shell &shell, const Plan &plan, std::size_t i, const WallP
         if (beside >= no_wood) {
             warn_of_little(findings, shell, i,
                            said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner),
-                           least_island);
+                           beside, least_island);
             continue;
         }
         refuse(findings, shell, i, "opening-cuts-tee", "from_left",
@@ -131,7 +134,7 @@ bool check_pair(const Shell &shell, std::size_t i, std::size_t j, Findings &find
         const double left = side_by_side ? apart_x : apart_z;
         warn_of_little(findings, shell, j,
                        said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))),
-                       side_by_side ? least_island : least_left_over);
+                       left, side_by_side ? least_island : least_left_over);
         return true;
     }
     refuse(findings, shell, j, "openings-too-close", "from_left",

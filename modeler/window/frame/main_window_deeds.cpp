@@ -2,8 +2,10 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/text_panel.h"
 #include "modeler/window/record/record_panel.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/scene_view.h"
@@ -12,6 +14,7 @@
 #include <QApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QLineEdit>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QScreen>
@@ -38,6 +41,21 @@ void list_actions(const QMenu *menu, const QString &under, QString &rows) {
 }
 
 } // namespace
+
+void MainWindow::take_back() {
+    QLineEdit *line = line_of(focusWidget());
+    if (line != nullptr && line->isUndoAvailable()) return line->undo();
+    text_->take();
+    desk_->history().undo();
+    forget_told();
+}
+
+void MainWindow::do_again() {
+    QLineEdit *line = line_of(focusWidget());
+    if (line != nullptr && line->isRedoAvailable()) return line->redo();
+    desk_->history().redo();
+    forget_told();
+}
 
 void MainWindow::switch_units() {
     const bool metric = desk_->units() == UnitSystem::metric;

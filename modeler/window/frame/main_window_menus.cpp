@@ -1,7 +1,6 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/application.h"
-#include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
@@ -20,7 +19,6 @@
 #include <QActionGroup>
 #include <QDockWidget>
 #include <QFileInfo>
-#include <QLineEdit>
 #include <QMenuBar>
 #include <QSettings>
 
@@ -98,21 +96,6 @@ void MainWindow::add_outputs(QMenu *file) {
 }
 
 /// What is typed into a field and not taken yet comes before the document.
-void MainWindow::take_back() {
-    QLineEdit *line = line_of(focusWidget());
-    if (line != nullptr && line->isUndoAvailable()) return line->undo();
-    text_->take();
-    desk_->history().undo();
-    forget_told();
-}
-
-void MainWindow::do_again() {
-    QLineEdit *line = line_of(focusWidget());
-    if (line != nullptr && line->isRedoAvailable()) return line->redo();
-    desk_->history().redo();
-    forget_told();
-}
-
 void MainWindow::make_history_actions(QMenu *edit) {
     QAction *undo = add(
         edit, "undo", tr("Undo"), QKeySequence::Undo, [this] { take_back(); }, false);
