@@ -77,7 +77,7 @@ MeasuredShell measured_shell(const Shell &stated, const Record &record) {
     made.shell = stated;
     Rebuild at{record, made, {}, {}, {}};
     if (!at.lay_out_anew()) made.findings.push_back(no_plan());
-    for (const auto step : {set_walls, set_plan, set_sizes, set_seams, set_openings, set_tails}) {
+    for (const auto step : {set_walls, set_plan, set_floors, set_sizes, set_seams, set_openings, set_tails}) {
         if (has_errors(made.findings)) break;
         step(at);
         if (at.lay_out_anew()) continue;

@@ -47,6 +47,8 @@ inline constexpr LogEnd both_ends[] = {LogEnd::left, LogEnd::right};
 void set_walls(Rebuild &at);
 /// How far ends run past, and walls as thick as their widest log. The walls move by it.
 void set_plan(Rebuild &at);
+/// Leaves out floors between walls that were measured further off one another than floors are laid out for.
+void set_floors(Rebuild &at);
 /// Heights and widths of each log at its two ends, its butt, bow and finish; of round logs their diameter.
 void set_sizes(Rebuild &at);
 /// At its butt and its tip, of heights between its shoulders.

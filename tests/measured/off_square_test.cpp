@@ -1,4 +1,5 @@
 // Walls and diagonals by the tape.
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/plan/plan.h"
 #include "kernel/measured/least_squares.h"
 #include "kernel/measured/measured_shell.h"
@@ -74,6 +75,20 @@ TEST_CASE("A house off square comes out with the walls and diagonals that were m
     CHECK_THAT(wall_length(plan, "C"), Catch::Matchers::WithinAbs(5030, 0.1));
     CHECK_THAT(length(corner_of(plan, "C") - corner_of(plan, "A")),
                Catch::Matchers::WithinAbs(std::hypot(5090, 4000), 0.1));
+}
+
+TEST_CASE("Walls measured too far off one another for a floor leave it out, and the house stands") {
+    const auto run_off = [](double by) {
+        const Record record = taped(5000, 4000 + by, std::hypot(5000, by), 4000, std::hypot(5000, 4000 + by),
+                                    std::hypot(5000, 4000));
+        return measured_shell(test::floored(), record);
+    };
+    const auto little = run_off(60), far = run_off(167); // 1 in 83, 1 in 30
+    CHECK_FALSE(test::has(little.findings, "floor-not-in-the-model"));
+    CHECK(little.shell.floors.size() == 1);
+    CHECK(test::has(far.findings, "floor-not-in-the-model"));
+    CHECK(far.shell.floors.empty());
+    CHECK_FALSE(has_errors(lay_out(far.shell).findings));
 }
 
 TEST_CASE("Within what a tape is off the corners stay square") {

@@ -26,6 +26,10 @@ constexpr Entry entries[] = {
     {"%1 {wind of a log is|winds of logs are} recorded and not in the model: its logs are not twisted",
      "%1 {gauchissement de pièce est relevé et n’est pas|gauchissements de pièces sont relevés et ne sont "
      "pas} dans le modèle : ses pièces n’y sont pas gauches"},
+    {"as they were measured, walls %1 and %2 run off one another by more than 1 in 50, and timbers between "
+     "such walls are not worked out: floor %3 is not in the model",
+     "tels qu’ils ont été mesurés, les murs %1 et %2 s’écartent l’un de l’autre de plus de 1 pour 50, et les "
+     "bois entre de tels murs ne sont pas calculés : le plancher %3 n’est pas dans le modèle"},
     {"between its ends it was measured %1 high where a straight log is %2: the model has the straight one",
      "entre ses bouts elle a été mesurée haute de %1 là où une pièce droite fait %2 : le modèle a la droite"},
     {"by the levels its end at corner %1 reaches %2 into what lies under it: it is laid on it, without a gap",
@@ -124,6 +128,8 @@ constexpr Entry entries[] = {
     {"measure the log and the jamb again", "mesurez de nouveau la pièce et le jambage"},
     {"measure the sill and the head of that opening, or record each part with its number",
      "mesurez l’appui et le linteau de cette ouverture, ou relevez chaque partie avec son numéro"},
+    {"measure the walls and diagonals again; where they stand so, lay its timbers out by hand",
+     "mesurez de nouveau les murs et les diagonales ; s’ils sont bien ainsi, tracez ses bois à la main"},
     {"mend what the check says of them first", "corrigez d’abord ce que la vérification en dit"},
     {"name a plane of the record, with its offset", "nommez un plan du relevé, avec son décalage"},
     {"opening %1 of wall %2 was measured, and the plan has none of that name there: its numbers are not in "

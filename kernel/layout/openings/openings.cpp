@@ -90,8 +90,8 @@ bool check_tees(const Shell &shell, const Plan &plan, std::size_t i, const WallP
         const std::string &corner = plan.corners[m.corner].name;
         if (beside >= no_wood) {
             warn_of_little(findings, shell, i,
-                           said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner),
-                           beside, least_island);
+                           said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner), beside,
+                           least_island);
             continue;
         }
         refuse(findings, shell, i, "opening-cuts-tee", "from_left",
@@ -133,8 +133,8 @@ bool check_pair(const Shell &shell, std::size_t i, std::size_t j, Findings &find
         const bool side_by_side = apart_x >= no_wood;
         const double left = side_by_side ? apart_x : apart_z;
         warn_of_little(findings, shell, j,
-                       said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))),
-                       left, side_by_side ? least_island : least_left_over);
+                       said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))), left,
+                       side_by_side ? least_island : least_left_over);
         return true;
     }
     refuse(findings, shell, j, "openings-too-close", "from_left",
