@@ -26,11 +26,12 @@ std::optional<ExportFailure> add_single_drawings(const std::vector<sheets::Patte
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder,
                                               Progress &progress) {
     const sheets::Words words(job.shell.units, 16, job.options.language);
-    const std::vector<sheets::Pattern> patterns = sheets::patterns_of(job.layout, words);
+    const std::vector<sheets::Pattern> patterns =
+        sheets::patterns_to_cut(job.layout, sheet_options(job), words);
     if (patterns.empty())
         return ExportFailure{Trouble::nothing,
-                             "no templates were made: this shell has no tails, notches or pockets cut "
-                             "to a line; round logs are scribed in place"};
+                             "no templates were made: this shell has no tails, notches or pockets that are "
+                             "to be cut to a line; round logs are scribed in place, and what stands has its own"};
     const PaperFile paper{"templates.pdf",
                           said("tails, notches and pockets at full size"),
                           "templates",

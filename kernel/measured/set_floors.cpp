@@ -25,7 +25,8 @@ void set_floors(Rebuild &at) {
                  said("as they were measured, walls %1 and %2 run off one another by more than 1 in 50, and "
                       "timbers between such walls are not worked out: floor %3 is not in the model",
                       floor.from, floor.to, floor.name),
-                 said("measure the walls and diagonals again; where they stand so, lay its timbers out by hand"),
+                 said("measure the walls and diagonals again; where they stand so, lay its timbers out by "
+                      "hand"),
                  ""});
     std::erase_if(at.made.shell.floors, [&](const Floor &floor) { return !has_room(at.plan, floor); });
 }

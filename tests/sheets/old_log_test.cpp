@@ -1,6 +1,7 @@
 // Cut sheets of old logs: what is to be cut in them stands apart from what they have.
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/tables.h"
+#include "exporters/sheets/pattern/templates.h"
 #include "kernel/compare/cuts_to_make.h"
 #include "kernel/layout/lay_out.h"
 #include "tests/support/catch.h"
@@ -67,4 +68,30 @@ TEST_CASE("Of an old log of which nobody can say what it has the sheet says so")
     const auto tables = tables_of(layout, tagged(layout, "A-04-1"), {});
     REQUIRE(tables.size() == 1);
     CHECK_THAT(tables[0].title, ContainsSubstring("look before anything is cut"));
+}
+
+TEST_CASE("Joints of old logs in which nothing is cut have no templates") {
+    Shell shell = test::plain_shell();
+    for (const Wall &wall : shell.walls)
+        for (int round = 1; round <= 4; ++round) {
+            OwnLog log;
+            log.wall = wall.name, log.round = round, log.fabric = Fabric::kept;
+            shell.own_logs.push_back(log);
+        }
+    const Layout found = lay_out(shell);
+    Shell renewed = shell;
+    renewed.own_logs.front().fabric = Fabric::replacement;
+    const Layout now = lay_out(renewed);
+    SheetOptions options;
+    const Words words(UnitSystem::metric);
+    const std::size_t all = patterns_to_cut(found, options, words).size();
+    CHECK(all > 0);
+    options.to_make = cuts_to_make(found, found);
+    CHECK(patterns_to_cut(found, options, words).empty());
+    options.to_make = cuts_to_make(found, now);
+    const auto one = patterns_to_cut(now, options, words);
+    CHECK_FALSE(one.empty());
+    CHECK(one.size() < all);
+    for (const Pattern &pattern : one)
+        CHECK(std::ranges::find(pattern.tags, std::string("A-01-1")) != pattern.tags.end());
 }

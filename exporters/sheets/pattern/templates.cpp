@@ -56,6 +56,12 @@ Block template_block(const Pattern &pattern, const PatternFace &face, const Word
     return {room, std::move(board).finished()};
 }
 
+/// An old log of which nobody can say what it has already may have to be cut.
+bool is_cut(const SheetOptions &options, Index<Piece> piece) {
+    if (!options.to_make.holds(piece) || !options.to_make[piece]) return true;
+    return std::ranges::any_of(*options.to_make[piece], [](bool to_make) { return to_make; });
+}
+
 Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &words) {
     Table table = table_called(words, words.say("Templates at full size: which pieces they are for"));
     table.columns = {flush_left(words.say("No."), 12), flush_left(words.say("Where"), 36),
@@ -85,10 +91,21 @@ std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSiz
 
 } // namespace
 
+std::vector<Pattern> patterns_to_cut(const Layout &layout, const SheetOptions &options, const Words &words) {
+    std::vector<std::string> cut;
+    for (const Index<Piece> piece : layout.pieces.indices())
+        if (is_cut(options, piece)) cut.push_back(layout.pieces[piece].tag);
+    std::vector<Pattern> patterns = patterns_of(layout, words);
+    std::erase_if(patterns, [&](const Pattern &pattern) {
+        return std::ranges::find_first_of(pattern.tags, cut) == pattern.tags.end();
+    });
+    return patterns;
+}
+
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = office_paper_for(shell, options);
     const Words words = words_for(shell, layout, options);
-    const std::vector<Pattern> patterns = patterns_of(layout, words);
+    const std::vector<Pattern> patterns = patterns_to_cut(layout, options, words);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
     const std::string title = words.say("Templates");
     std::vector<Sheet> sheets =
