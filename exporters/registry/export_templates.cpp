@@ -29,9 +29,10 @@ std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder
     const std::vector<sheets::Pattern> patterns =
         sheets::patterns_to_cut(job.layout, sheet_options(job), words);
     if (patterns.empty())
-        return ExportFailure{Trouble::nothing,
-                             "no templates were made: this shell has no tails, notches or pockets that are "
-                             "to be cut to a line; round logs are scribed in place, and what stands has its own"};
+        return ExportFailure{
+            Trouble::nothing,
+            "no templates were made: this shell has no tails, notches or pockets that are "
+            "to be cut to a line; round logs are scribed in place, and what stands has its own"};
     const PaperFile paper{"templates.pdf",
                           said("tails, notches and pockets at full size"),
                           "templates",

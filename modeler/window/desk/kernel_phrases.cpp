@@ -113,8 +113,9 @@ constexpr const char *phrases[] = {
                       "the change written in the text of that state, or made in the state that it stands on"),
     QT_TRANSLATE_NOOP("kernel", "this list"),
     QT_TRANSLATE_NOOP("kernel", "stopped; nothing was written"),
-    QT_TRANSLATE_NOOP("kernel", "no templates were made: this shell has no tails, notches or pockets cut "
-                                "to a line; round logs are scribed in place"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "no templates were made: this shell has no tails, notches or pockets that are "
+                      "to be cut to a line; round logs are scribed in place, and what stands has its own"),
     QT_TRANSLATE_NOOP("kernel", "field forms"),
     QT_TRANSLATE_NOOP("kernel", "cut sheets"),
     QT_TRANSLATE_NOOP("kernel", "cut lists"),

@@ -4798,8 +4798,8 @@
         <translation>fenêtre %1 du mur %2</translation>
     </message>
     <message>
-        <source>no templates were made: this shell has no tails, notches or pockets cut to a line; round logs are scribed in place</source>
-        <translation>aucun gabarit : cette structure n’a ni queue, ni entaille, ni mortaise taillée au trait ; les rondins sont tracés en place</translation>
+        <source>no templates were made: this shell has no tails, notches or pockets that are to be cut to a line; round logs are scribed in place, and what stands has its own</source>
+        <translation>aucun gabarit : cette structure n’a ni queue, ni entaille, ni mortaise à tailler au trait ; les rondins sont tracés en place, et ce qui tient debout a les siens</translation>
     </message>
     <message>
         <source>the length is empty</source>
