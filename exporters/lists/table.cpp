@@ -16,4 +16,8 @@ Number number(double value, int decimals) {
     return {text == "-0" ? "0" : text};
 }
 
+Number number(double value, int decimals, int shown_decimals) {
+    return {number(value, decimals).digits, number(value, shown_decimals).digits};
+}
+
 } // namespace roundlay

@@ -14,11 +14,15 @@ namespace roundlay {
 /// A number as it is to be printed: digits, one point, a sign, nothing else.
 struct Number {
     std::string digits;
+    std::string shown = {}; ///< on a terminal, where that is fewer digits; empty = all
     bool operator==(const Number &) const = default;
 };
 
 /// At most so many digits after the point, none that say nothing: 8.50 -> 8.5, 8.00 -> 8, -0 -> 0.
 Number number(double value, int decimals);
+
+/// With enough digits for sums of many, of which a person is shown fewer.
+Number number(double value, int decimals, int shown_decimals);
 
 using Entry = std::variant<std::string, Number, std::vector<std::string>>;
 

@@ -24,7 +24,7 @@ struct Shown {
 
     std::string operator()(const std::string &text) const { return without_controls(text); }
     std::string operator()(const Number &n) const {
-        std::string digits = n.digits;
+        std::string digits = n.shown.empty() ? n.digits : n.shown;
         if (language == Language::french) std::ranges::replace(digits, '.', ',');
         return digits;
     }

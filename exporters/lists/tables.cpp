@@ -49,8 +49,8 @@ void add_stick(const CutList &list, const Stick &stick, Row &row) {
     const Blank &b = stick.blank;
     append(row, {said(list, b.width), said(list, b.height), said(list, b.length),
                  number(b.width, mm_decimals), number(b.height, mm_decimals), number(b.length, mm_decimals),
-                 number(stick.volume / mm3_per_m3, volume_decimals),
-                 number(stick.volume / mm3_per_ft3, volume_decimals - 1)});
+                 number(stick.volume / mm3_per_m3, summed_decimals, volume_decimals),
+                 number(stick.volume / mm3_per_ft3, summed_decimals - 1, volume_decimals - 1)});
     add_weights(list, stick.low_kg, stick.high_kg, row);
     add_weights(list, stick.blank_low_kg, stick.blank_high_kg, row);
     add_weights(list, stick.log_low_kg, stick.log_high_kg, row);

@@ -37,6 +37,9 @@ TEST_CASE("numbers say no more than they know") {
     CHECK(number(220.1333333, 3).digits == "220.133");
     CHECK(number(-0.0001, 3).digits == "0");
     CHECK(number(-1.5, 3).digits == "-1.5");
+    CHECK(number(0.1234567, 6, 4) == Number{"0.123457", "0.1235"});
+    CHECK_THAT(to_text({{{"m3", "m3"}}, {{number(0.1234567, 6, 4)}}}), ContainsSubstring("0.1235\n"));
+    CHECK_THAT(to_csv({{{"m3", "m3"}}, {{number(0.1234567, 6, 4)}}}), ContainsSubstring("0.123457"));
     CHECK(number(std::numeric_limits<double>::max(), 0).digits.size() == 309);
 }
 
