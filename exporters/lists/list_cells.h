@@ -13,7 +13,7 @@ inline constexpr double mm3_per_m3 = 1e9;
 inline constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
 inline constexpr double mm_per_m = 1000;
 inline constexpr int mm_decimals = 3, volume_decimals = 4;
-inline constexpr int summed_decimals = 6; ///< of volumes in files, m3: sums of hundreds of rows agree
+inline constexpr int summed_decimals = 6;  ///< of volumes in files, m3: sums of hundreds of rows agree
 inline constexpr double thousandth = 1e-3; ///< mm, what mm_decimals print
 
 /// Speaks of that shell in its own units.

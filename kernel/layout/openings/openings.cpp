@@ -29,10 +29,9 @@ void refuse(Findings &findings, const Shell &shell, std::size_t i, std::string c
 }
 
 /// Wood beside an opening that can be cut, and may split: less than that as it is read off a rule.
-void warn_of_little(Findings &findings, const Shell &shell, std::size_t i, Said what, double left,
-                    double least) {
+void warn_of_little(Findings &to, const Shell &shell, std::size_t i, Said what, double left, double least) {
     if (rounded_up(shell, left) >= least - tolerance::weld) return;
-    say_of(Weight::warning, findings, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
+    say_of(Weight::warning, to, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
            said("less than %1 splits off easily", in_mm(least)));
 }
 
@@ -62,10 +61,9 @@ bool check_corners(const Shell &shell, const Plan &plan, std::size_t i, const Sp
     const auto &w = plan.walls[*wall_named(plan, o.wall)];
     const auto &corner = plan.corners[left ? w.start_corner : w.end_corner];
     if (beside >= no_wood) {
-        if (beside < least_island - tolerance::weld)
-            warn_of_little(findings, shell, i,
-                           said("it leaves %1 of wood to the joint of corner %2", in_mm(beside), corner.name),
-                           beside, least_island);
+        warn_of_little(findings, shell, i,
+                       said("it leaves %1 of wood to the joint of corner %2", in_mm(beside), corner.name),
+                       beside, least_island);
         return true;
     }
     refuse(findings, shell, i, "opening-cuts-corner", "from_left",
@@ -130,11 +128,11 @@ bool check_pair(const Shell &shell, std::size_t i, std::size_t j, Findings &find
     const double apart_z = apart_in_height(a, b);
     if (apart_x >= least_island || apart_z >= least_left_over) return true;
     if (apart_x >= no_wood || apart_z >= no_wood) {
-        const bool side_by_side = apart_x >= no_wood;
-        const double left = side_by_side ? apart_x : apart_z;
+        const auto [left, least] =
+            apart_x >= no_wood ? std::pair(apart_x, least_island) : std::pair(apart_z, least_left_over);
         warn_of_little(findings, shell, j,
                        said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))), left,
-                       side_by_side ? least_island : least_left_over);
+                       least);
         return true;
     }
     refuse(findings, shell, j, "openings-too-close", "from_left",
