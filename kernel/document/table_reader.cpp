@@ -338,7 +338,8 @@ void TableReader::finish() {
         const std::string meant = did_you_mean(key.str(), known_);
         // A whole table under a slip of its name would be a house without that window.
         const bool lost = !meant.empty() && (value.is_table() || value.is_array_of_tables());
-        lost ? reading_.error(reading_.text().place_of(key), not_known(key.str()) + meant)
+        lost ? reading_.error(reading_.text().place_of(key), not_known(key.str()) + meant,
+                              "a table by a name that is known")
              : reading_.warning(reading_.text().place_of(key), not_known(key.str()) + meant);
     }
 }

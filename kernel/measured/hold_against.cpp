@@ -19,10 +19,7 @@ class Holding {
 
     void all() {
         for (const FoundLog &log : at_.record.logs)
-            if (const Piece *piece = piece_at(layout_, log.place))
-                hold(log, *piece);
-            else
-                hold_whole(log);
+            if (const Piece *piece = piece_at(layout_, log.place)) hold(log, *piece);
     }
 
   private:
@@ -42,23 +39,6 @@ class Holding {
                              log.tag, in_mm(*is), in_mm(between)));
         for (const FoundEnd &end : log.ends)
             if (const PieceEnd *jamb = jamb_of(piece, end)) hold_at_jamb(log, piece, end, *jamb);
-    }
-
-    /// Measured at two corners, a log is one from the one to the other.
-    void hold_whole(const FoundLog &log) {
-        const auto parts = pieces_at(layout_, log.place);
-        if (parts.size() < 2) return;
-        std::vector<std::string> corners;
-        for (const FoundEnd &end : log.ends)
-            if (std::ranges::find(layout_.corners, end.corner, &CornerPlace::name) != layout_.corners.end())
-                corners.push_back(end.corner);
-        const Piece &first = layout_.pieces[parts.front()];
-        const PieceEnd &jamb = first.far.kind == EndKind::jamb ? first.far : first.datum;
-        if (corners.size() < 2 || jamb.kind != EndKind::jamb) return;
-        at_.tell("log-parted", place(first),
-                 said("log %1 was recorded whole, from %2 to %3, and in the model opening %4 parts it",
-                      log.tag, corners[0], corners[1], jamb.at),
-                 said("measure the sill and the head of that opening, or record each part with its number"));
     }
 
     static bool differ(const std::optional<double> &measured, double is) {

@@ -233,9 +233,9 @@ TEST_CASE("The outermost joist carries boards as far as a leaning side wall stan
     // Where wall C's inside face meets wall B's, which stands further out than anywhere else along the joist.
     const double wall = 5000 + lean * (4000 - thick) - thick * std::hypot(1, lean);
     const double strip = (wall - places[before]) / 2;
-    CHECK(layout.timbers[Index<Timber>(last)].load_width == Catch::Approx(strip).margin(1));
+    CHECK_THAT(layout.timbers[Index<Timber>(last)].load_width, Catch::Matchers::WithinAbs(strip, 1));
     CHECK(layout.timbers[Index<Timber>(last)].load_width <= strip + 1e-6);
     // Wall D is square.
-    CHECK(layout.timbers[Index<Timber>(first)].load_width ==
-          Catch::Approx((places[order[1]] - thick) / 2).margin(1e-6));
+    CHECK_THAT(layout.timbers[Index<Timber>(first)].load_width,
+               Catch::Matchers::WithinAbs((places[order[1]] - thick) / 2, 1e-6));
 }

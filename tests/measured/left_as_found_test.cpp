@@ -172,16 +172,6 @@ TEST_CASE("A log of another length than its place is told, with both; a tape's s
     REQUIRE(test::has(told, "log-of-another-length"));
 }
 
-TEST_CASE("A log that was recorded from corner to corner and is parted by an opening is told") {
-    Shell shell = test::plain_shell();
-    CHECK_FALSE(test::has(measured_shell(shell, record_of({sloping_log(2)})).findings, "log-parted"));
-    shell.openings = {window(2000)};
-    CHECK(test::has(measured_shell(shell, record_of({sloping_log(2)})).findings, "log-parted"));
-    FoundLog part = sloping_log(2);
-    part.place.piece = 1, part.ends[1].corner = "window";
-    CHECK_FALSE(test::has(measured_shell(shell, record_of({part})).findings, "log-parted"));
-}
-
 TEST_CASE("Numbers that nothing in the model is made of are told by their kind") {
     Record record = record_of({sloping_log(2)});
     record.corners.push_back({"AB", {"A", "B"}, noted(-30), "", noted(40), noted(0), noted(2400), "", ""});

@@ -84,8 +84,6 @@ constexpr Entry entries[] = {
     {"levels were read, but none of a log of the first round: nothing tells how high the others lie",
      "des niveaux ont été relevés, mais aucun d’une pièce du premier rang : rien ne dit à quelle hauteur "
      "sont les autres"},
-    {"log %1 was recorded whole, from %2 to %3, and in the model opening %4 parts it",
-     "la pièce %1 a été relevée entière, de %2 à %3, et dans le modèle l’ouverture %4 la coupe"},
     {"log %1: beside opening %2 it was measured %3 high where a straight log is %4: the model has the "
      "straight one",
      "pièce %1 : à côté de l’ouverture %2 elle a été mesurée haute de %3 là où une pièce droite fait %4 : le "
@@ -126,8 +124,6 @@ constexpr Entry entries[] = {
     {"measure its height and the level of its upper edge again",
      "mesurez de nouveau sa hauteur et le niveau de son arête supérieure"},
     {"measure the log and the jamb again", "mesurez de nouveau la pièce et le jambage"},
-    {"measure the sill and the head of that opening, or record each part with its number",
-     "mesurez l’appui et le linteau de cette ouverture, ou relevez chaque partie avec son numéro"},
     {"measure the walls and diagonals again; where they stand so, lay its timbers out by hand",
      "mesurez de nouveau les murs et les diagonales ; s’ils sont bien ainsi, tracez ses bois à la main"},
     {"mend what the check says of them first", "corrigez d’abord ce que la vérification en dit"},

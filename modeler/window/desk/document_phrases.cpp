@@ -223,6 +223,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "two brackets on each side, once for each: %1"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" has more than %2 entries %3"),
     QT_TRANSLATE_NOOP("kernel", "a shell that can be built"),
+    QT_TRANSLATE_NOOP("kernel", "a table by a name that is known"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is not known here and is not used"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is not known here and is not used (did you mean \"%2\"?)"),
     QT_TRANSLATE_NOOP("kernel", "what was done: what = \"up\""),

@@ -4718,6 +4718,10 @@
         <translation>&quot;%1&quot; a plus de %2 entrées %3</translation>
     </message>
     <message>
+        <source>a table by a name that is known</source>
+        <translation>une table d’un nom connu</translation>
+    </message>
+    <message>
         <source>a shell that can be built</source>
         <translation>une coque qui peut être construite</translation>
     </message>
