@@ -20,6 +20,8 @@ std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &fol
 std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolder &folder,
                                                Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_stl(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_page(const ExportJob &job, OutputFolder &folder, Progress &progress);
 
 /// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
@@ -28,6 +30,11 @@ inline bool has_record(const ExportJob &job) {
     Record found = *job.record;
     found.done.clear(); // what is ticked off is no record of a house that was found
     return found != Record{};
+}
+
+/// What takes a printer, or a program of triangles, is made where somebody asks for it.
+inline bool only_by_name(const ExportJob &) {
+    return false;
 }
 
 /// In the order in which they run: quick and often looked at first.
@@ -75,6 +82,15 @@ inline std::span<const Exporter> exporters_in_order() {
             said("yard.html, the shell for a phone in the yard: turn it, find a log, its sheet, step through "
                  "the raise; needs no network"),
             export_page},
+        Exporter{"print", said("print"),
+                 said("print/plate-1.stl and .3mf, a model of the shell for a printer: every piece on a "
+                      "plate, at the "
+                      "scale of --scale; only where it is asked for"),
+                 export_print, only_by_name},
+        Exporter{
+            "stl", said("STL"),
+            said("stl/TAG.stl, each distinct piece at full size as triangles; only where it is asked for"),
+            export_stl, only_by_name},
     };
     return table;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/picture/camera.h"
+#include "exporters/print/print.h"
 #include "exporters/sheets/drawing/paper.h"
 #include "exporters/words/voice.h"
 #include "kernel/layout/wood/body.h"
@@ -45,6 +46,7 @@ struct ExportOptions {
     Language language = Language::english; ///< of sheets, lists and the book
     std::optional<sheets::Paper> paper;    ///< of the cut sheets; else by the shell's units
     PictureOptions picture;
+    PrintOptions print = {};
 };
 
 /// The house as it was found, laid out: what the logs of its record are pieces of.

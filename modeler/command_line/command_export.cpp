@@ -19,6 +19,7 @@ namespace {
 struct ExportWords {
     DocumentWords document;
     std::string folder, units, paper, view, size;
+    std::string scale, bed, clearance, nozzle, pegs; ///< of a print
     std::vector<std::string> only, without;
     bool force = false;
 };
@@ -49,8 +50,45 @@ std::vector<const Exporter *> chosen(const ExportWords &words, const ExportJob &
     return exporters;
 }
 
+PrintOptions print_options_of(const ExportWords &words) {
+    constexpr double widest = 5, finest = 0.05; // mm
+    PrintOptions print;
+    if (!words.scale.empty()) print.scale = scale_value(words.scale);
+    if (!words.bed.empty()) {
+        const BedSize bed = bed_value(words.bed);
+        print.bed_x = bed.x, print.bed_y = bed.y;
+    }
+    if (!words.clearance.empty())
+        print.clearance = millimetres_value("--clearance", words.clearance, 0, widest);
+    if (!words.nozzle.empty()) print.nozzle = millimetres_value("--nozzle", words.nozzle, finest, widest);
+    if (!words.pegs.empty()) {
+        const std::string pegs = one_of("way to print pegs", words.pegs, {"pins", "holes", "none"});
+        print.pegs = pegs == "pins"    ? PrintedPegs::pins
+                     : pegs == "holes" ? PrintedPegs::holes
+                                       : PrintedPegs::none;
+    }
+    return print;
+}
+
+void add_print_options(CLI::App &app, ExportWords &words) {
+    app.add_option("--scale", words.scale, "of the print: 1:10, 1:1 to 1:1000 (else 1:10)")
+        ->type_name("SCALE");
+    app.add_option("--bed", words.bed, "of the printer, width x depth in millimetres (else 220x220)")
+        ->type_name("WxD");
+    app.add_option("--clearance", words.clearance,
+                   "between two printed faces that meet, in millimetres (else 0.2)")
+        ->type_name("MM");
+    app.add_option("--nozzle", words.nozzle,
+                   "of the printer, in millimetres: what is thinner is refused (else 0.4)")
+        ->type_name("MM");
+    app.add_option("--pegs", words.pegs,
+                   "of the print: pins (printed too), holes (left for dowels) or none (else pins)")
+        ->type_name("WAY");
+}
+
 ExportOptions options_of(const ExportWords &words) {
     ExportOptions options;
+    options.print = print_options_of(words);
     if (!words.paper.empty()) options.paper = paper_value(words.paper);
     if (!words.view.empty()) options.picture.view = *view_named(one_of("view", words.view, view_names()));
     if (!words.size.empty()) {
@@ -162,7 +200,8 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
 }
 
 std::string only_help() {
-    std::string help = "only some of these, separated by commas (left out: all, and forms where the document "
+    std::string help = "only some of these, separated by commas (left out: all but print and stl, and forms "
+                       "where the document "
                        "has a record):";
     for (const Exporter &exporter : all_exporters())
         help += "\n" + std::string(exporter.name) + ": " + words_of(exporter.makes, {});
@@ -188,6 +227,7 @@ CommandRun declare_export(CLI::App &app) {
         ->type_name("PAPER");
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
+    add_print_options(app, *words);
     app.add_flag(
         "--force", words->force,
         "replace files of your own in the folder too: those that no export made, or that were changed since; "

@@ -28,6 +28,14 @@ struct PixelSize {
 };
 PixelSize pixel_size_value(const std::string &text); ///< 1600x1200; 1 to 8192 each way
 
+double scale_value(const std::string &text); ///< "1:10" or "10": 10; 1 to 1000
+struct BedSize {
+    double x = 0, y = 0; ///< mm
+};
+BedSize bed_value(const std::string &text); ///< "220x200", millimetres; 20 to 10,000 each way
+/// A bare number of millimetres within these.
+double millimetres_value(std::string_view option, const std::string &text, double low, double high);
+
 /// One of the names, else a UsageError with the nearest: `there is no view "sout"; did you mean "south"?`
 std::string one_of(std::string_view kind, const std::string &typed, const std::vector<std::string> &names);
 

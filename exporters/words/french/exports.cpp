@@ -6,7 +6,12 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"%1 at full size as triangles, millimetres, in its own frame",
+     "%1 en vraie grandeur en triangles, millimètres, dans son propre repère"},
     {"STEP", "STEP"},
+    {"STL", "STL"},
+    {"a plate to be printed, each part by its tag", "un plateau à imprimer, chaque partie par son repère"},
+    {"a plate to be printed, millimetres", "un plateau à imprimer, millimètres"},
     {"all lists, a sheet each, with filters and sums by formulas",
      "toutes les listes, une feuille chacune, avec filtres et sommes par formules"},
     {"book", "livre"},
@@ -37,6 +42,11 @@ constexpr Entry entries[] = {
      "grand, une buse plus fine, ou pas de chevilles"},
     {"picture", "image"},
     {"picture.png, the shell as it will stand", "picture.png, la coque telle qu’elle sera debout"},
+    {"print", "impression"},
+    {"print/plate-1.stl and .3mf, a model of the shell for a printer: every piece on a plate, at the scale "
+     "of --scale; only where it is asked for",
+     "print/plate-1.stl et .3mf, un modèle de la coque pour une imprimante : chaque pièce sur un plateau, à "
+     "l’échelle de --scale ; seulement à la demande"},
     {"report", "rapport"},
     {"report.pdf on the house as it was found, for its owner and whoever looks after its heritage, with its "
      "tables as CSV and report.xlsx",
@@ -47,12 +57,15 @@ constexpr Entry entries[] = {
      "shell.glb, la coque pour téléphones, navigateurs et diapositives"},
     {"shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
      "shell.step, toute la coque en solides, et pieces/TAG.step par pièce différente"},
+    {"stl/TAG.stl, each distinct piece at full size as triangles; only where it is asked for",
+     "stl/REPÈRE.stl, chaque pièce différente en vraie grandeur en triangles ; seulement à la demande"},
     {"tags", "repères"},
     {"tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be ticked off",
      "tags.pdf, un repère à code QR par pièce, packing-list.pdf, et raising.pdf à cocher"},
     {"templates", "gabarits"},
     {"templates.pdf, every tail and notch at full size, and the same as DXF for a machine",
      "templates.pdf, chaque queue et entaille en vraie grandeur, et de même en DXF pour une machine"},
+    {"which log lies where on which plate", "quelle pièce est où sur quel plateau"},
 };
 
 } // namespace
