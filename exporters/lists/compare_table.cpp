@@ -88,7 +88,8 @@ class Rows {
                 is ? voice_.length(length_of(*is)) : "",
                 piece.longer == 0 ? "" : signed_length(piece.longer),
                 where_to(piece),
-                was && is ? differences(piece.what, *was, *is) : std::vector<std::string>(),
+                was && is ? differences(piece.what, *was, *is, lost.empty() && gained.empty())
+                          : std::vector<std::string>(),
                 was ? Entry(number(length_of(*was), mm_decimals)) : Entry(std::string()),
                 is ? Entry(number(length_of(*is), mm_decimals)) : Entry(std::string()),
                 number(piece.longer, mm_decimals),
@@ -140,7 +141,8 @@ class Rows {
     }
 
     /// What is not told by the cuts that go and come: those are told by whole millimetres.
-    std::vector<std::string> differences(PieceChange what, const Piece &was, const Piece &is) const {
+    std::vector<std::string> differences(PieceChange what, const Piece &was, const Piece &is,
+                                         bool no_cut_told) const {
         std::vector<std::string> all;
         if (!is_cut_anew(what)) return all;
         const WoodDifference differs = wood_difference(was, is);
@@ -150,6 +152,8 @@ class Rows {
                  said("width at its right end"), said("widths at its left and right end"));
         add_ends(all, differs.shoulder_datum, differs.shoulder_far, said("length of its left tail"),
                  said("length of its right tail"), said("lengths of its left and right tail"));
+        if (all.empty() && !piece_grew(what) && !differs.cuts && no_cut_told) // hewn by less than is printed
+            all.push_back(voice_.say("its cuts, each by less than %1", voice_.length(1)));
         constexpr double anything = 0.02; // mm: measuring by small steps leaves as much
         if (!all.empty() || piece_grew(what) || differs.cuts.value_or(0) < anything) return all;
         constexpr double told = 0.5;

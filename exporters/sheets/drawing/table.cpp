@@ -203,10 +203,9 @@ std::size_t LaidTable::rows_that_fit(std::size_t first, double room) const {
 
 namespace {
 
-constexpr double narrowest = 8; ///< of a column's words
-
-/// By its widest columns first, none narrower than its headings let it be. True where that is enough.
-bool narrow(Table &table, double width) {
+/// By its widest columns first, none narrower than its headings let it be, nor its words than `least`. True
+/// where that is enough.
+bool narrow(Table &table, double width, double least) {
     constexpr double step = 2;
     std::vector<bool> done(table.columns.size(), false);
     const std::vector<Wish> wishes = wishes_of(table);
@@ -217,7 +216,7 @@ bool narrow(Table &table, double width) {
         if (widest == widths.size()) return false;
         double &allowed = table.columns[widest].widest;
         const double words = widths[widest] - 2 * side_air;
-        done[widest] = allowed < words - rounding || words <= narrowest;
+        done[widest] = allowed < words - rounding || words <= least;
         if (!done[widest]) allowed = words - step;
     }
     return true;
@@ -233,13 +232,18 @@ double longest_heading(const Table &table) {
 } // namespace
 
 Table narrowed(Table table, double width) {
-    constexpr double step = 1;
-    if (narrow(table, width)) return table;
-    for (double word = longest_heading(table) - step; word > narrowest; word -= step) {
-        table.longest_word = word;
-        if (narrow(table, width)) break;
-    }
-    return table;
+    constexpr double narrowest = 8, step = 1;
+    Table whole = table; // its headings are not broken
+    if (narrow(whole, width, narrowest)) return whole;
+    const double longest = longest_heading(table);
+    // Sentences broken at every word are worse to read than broken headings.
+    for (const double least : {24.0, 16.0, narrowest})
+        for (double word = longest; word > narrowest; word -= step) {
+            Table broken = table;
+            broken.longest_word = word;
+            if (narrow(broken, width, least)) return broken;
+        }
+    return whole;
 }
 
 } // namespace roundlay::sheets

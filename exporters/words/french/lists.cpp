@@ -136,6 +136,7 @@ constexpr Entry entries[] = {
     {"heights at its left and right end", "hauteurs à ses bouts gauche et droit"},
     {"in its place", "à sa place"},
     {"islands", "îlots"},
+    {"its cuts, each by less than %1", "ses coupes, chacune de moins de %1"},
     {"kind", "sorte"},
     {"least round", "moindre rond"},
     {"left end", "bout gauche"},
