@@ -1,6 +1,7 @@
 #include "exporters/page/page.h"
 
-#include "exporters/page/deflated.h"
+#include "exporters/files/deflated.h"
+#include "exporters/files/markup.h"
 #include "exporters/page/parts.h"
 #include "exporters/sheets/svg/base64.h"
 
@@ -14,32 +15,6 @@ namespace roundlay {
 namespace {
 
 using sheets::base64;
-
-/// Text of HTML, and of its attributes.
-std::string escaped(const std::string &words) {
-    std::string out;
-    for (const char sign : words)
-        switch (sign) {
-        case '&':
-            out += "&amp;";
-            break;
-        case '<':
-            out += "&lt;";
-            break;
-        case '>':
-            out += "&gt;";
-            break;
-        case '"':
-            out += "&quot;";
-            break;
-        case '\'':
-            out += "&#39;";
-            break;
-        default:
-            out += sign;
-        }
-    return out;
-}
 
 /// As a content security policy names what may run: that and nothing else.
 std::string named_by_digest(std::string_view part) {
@@ -76,14 +51,14 @@ std::string load(const char *id, const std::string &kind, const std::string &tex
 std::string write_page(const Yard &yard) {
     check(yard);
     const PageParts parts = page_parts();
-    std::string page = "<!DOCTYPE html>\n<html lang=\"" + escaped(yard.language) +
+    std::string page = "<!DOCTYPE html>\n<html lang=\"" + in_markup(yard.language) +
                        "\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" "
                        "content=\"" +
                        policy(parts) +
                        "\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1, "
                        "viewport-fit=cover\">\n<meta name=\"color-scheme\" content=\"light dark\">\n<meta "
                        "name=\"generator\" content=\"roundlay\">\n<title>" +
-                       escaped(yard.name) + "</title>\n<style>";
+                       in_markup(yard.name) + "</title>\n<style>";
     page += parts.style;
     page += "</style>\n</head>\n<body>\n";
     page += load("words", "application/json", packed_words(yard));

@@ -1,8 +1,10 @@
 // 3MF Consortium: 3D Manufacturing Format, Core Specification 1.x, from memory.
 #include "exporters/print/three_mf.h"
 
+#include "exporters/files/markup.h"
 #include "exporters/print/zipped.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <map>
@@ -24,26 +26,10 @@ std::string number(double value) {
 }
 
 /// In an attribute. Letters that XML forbids become a question mark.
-std::string escaped(const std::string &words) {
-    std::string out;
-    for (const char sign : words)
-        switch (sign) {
-        case '&':
-            out += "&amp;";
-            break;
-        case '<':
-            out += "&lt;";
-            break;
-        case '>':
-            out += "&gt;";
-            break;
-        case '"':
-            out += "&quot;";
-            break;
-        default:
-            out += static_cast<unsigned char>(sign) < 0x20 ? '?' : sign;
-        }
-    return out;
+std::string escaped(std::string words) {
+    std::ranges::replace_if(
+        words, [](char sign) { return static_cast<unsigned char>(sign) < 0x20; }, '?');
+    return in_markup(words);
 }
 
 std::string object(std::size_t id, const PrintPart &part) {

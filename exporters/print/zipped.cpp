@@ -1,10 +1,11 @@
 // PKWARE: .ZIP File Format Specification (APPNOTE), sections 4.3.7, 4.3.12 and 4.3.16.
 #include "exporters/print/zipped.h"
 
+#include "exporters/files/deflated.h"
+
 #include <zlib.h>
 
 #include <cstdint>
-#include <stdexcept>
 
 namespace roundlay {
 
@@ -15,23 +16,6 @@ constexpr std::uint32_t first_of_january_1980 = 0x00210000; // the earliest that
 void put(std::string &bytes, std::uint32_t number, int count) {
     for (int i = 0; i < count; ++i)
         bytes += static_cast<char>(number >> (8 * i) & 0xff);
-}
-
-std::string deflated(std::string bytes) {
-    constexpr int raw_window = -15, memory = 9;
-    z_stream stream{};
-    if (deflateInit2(&stream, Z_BEST_COMPRESSION, Z_DEFLATED, raw_window, memory, Z_DEFAULT_STRATEGY) != Z_OK)
-        throw std::runtime_error("zlib does not start");
-    std::string out(deflateBound(&stream, bytes.size()), '\0');
-    stream.next_in = reinterpret_cast<Bytef *>(bytes.data());
-    stream.avail_in = static_cast<uInt>(bytes.size());
-    stream.next_out = reinterpret_cast<Bytef *>(out.data());
-    stream.avail_out = static_cast<uInt>(out.size());
-    const int outcome = deflate(&stream, Z_FINISH);
-    out.resize(stream.total_out);
-    deflateEnd(&stream);
-    if (outcome != Z_STREAM_END) throw std::runtime_error("zlib does not end");
-    return out;
 }
 
 /// What stands before a file and in the directory alike.

@@ -1,6 +1,7 @@
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/dxf/dxf.h"
 #include "exporters/sheets/pattern/templates.h"
+#include "kernel/compare/cuts_to_make.h"
 
 namespace roundlay {
 
@@ -27,7 +28,7 @@ std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder
                                               Progress &progress) {
     const sheets::Words words(job.shell.units, 16, job.options.language);
     const std::vector<sheets::Pattern> patterns =
-        sheets::patterns_to_cut(job.layout, sheet_options(job), words);
+        sheets::patterns_to_cut(job.layout, cuts_to_make(found_layout(job), job.layout), words);
     if (patterns.empty())
         return ExportFailure{
             Trouble::nothing,

@@ -1,5 +1,5 @@
 // What the page carries, unpacked again.
-#include "exporters/page/deflated.h"
+#include "exporters/files/deflated.h"
 #include "exporters/page/parts.h"
 #include "tests/mesh/hewn_by_hand.h"
 #include "tests/support/catch.h"

@@ -84,12 +84,12 @@ TEST_CASE("Joints of old logs in which nothing is cut have no templates") {
     const Layout now = lay_out(renewed);
     SheetOptions options;
     const Words words(UnitSystem::metric);
-    const std::size_t all = patterns_to_cut(found, options, words).size();
+    const std::size_t all = patterns_to_cut(found, options.to_make, words).size();
     CHECK(all > 0);
     options.to_make = cuts_to_make(found, found);
-    CHECK(patterns_to_cut(found, options, words).empty());
+    CHECK(patterns_to_cut(found, options.to_make, words).empty());
     options.to_make = cuts_to_make(found, now);
-    const auto one = patterns_to_cut(now, options, words);
+    const auto one = patterns_to_cut(now, options.to_make, words);
     CHECK_FALSE(one.empty());
     CHECK(one.size() < all);
     for (const Pattern &pattern : one)

@@ -29,13 +29,15 @@ double longest_word(std::string_view heading, double lettering) {
 /// What the words of a column would take unwrapped, and what they take at least.
 struct Wish {
     double words = 0, heading = 0;
-    double width(double widest) const { return std::max(std::min(words, widest), heading) + 2 * side_air; }
+    double width(double widest, double longest_word) const {
+        return std::max(std::min(words, widest), std::min(heading, longest_word)) + 2 * side_air;
+    }
 };
 
 std::vector<Wish> wishes_of(const Table &table) {
     std::vector<Wish> all;
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
-        Wish wish{0, std::min(longest_word(table.columns[c].heading, table.height), table.longest_word)};
+        Wish wish{0, longest_word(table.columns[c].heading, table.height)};
         for (const auto &row : table.rows)
             wish.words = std::max(wish.words, text_width(row.at(c), table.height));
         all.push_back(wish);
@@ -46,7 +48,7 @@ std::vector<Wish> wishes_of(const Table &table) {
 std::vector<double> widths_by(const std::vector<Wish> &wishes, const Table &table) {
     std::vector<double> widths;
     for (std::size_t c = 0; c < wishes.size(); ++c)
-        widths.push_back(wishes[c].width(table.columns[c].widest));
+        widths.push_back(wishes[c].width(table.columns[c].widest, table.longest_word));
     return widths;
 }
 
@@ -205,10 +207,9 @@ namespace {
 
 /// By its widest columns first, none narrower than its headings let it be, nor its words than `least`. True
 /// where that is enough.
-bool narrow(Table &table, double width, double least) {
+bool narrow(Table &table, const std::vector<Wish> &wishes, double width, double least) {
     constexpr double step = 2;
     std::vector<bool> done(table.columns.size(), false);
-    const std::vector<Wish> wishes = wishes_of(table);
     for (auto widths = widths_by(wishes, table); sum_of(widths) > width; widths = widths_by(wishes, table)) {
         std::size_t widest = widths.size();
         for (std::size_t i = 0; i < widths.size(); ++i)
@@ -222,26 +223,20 @@ bool narrow(Table &table, double width, double least) {
     return true;
 }
 
-double longest_heading(const Table &table) {
-    double longest = 0;
-    for (const Wish &wish : wishes_of(table))
-        longest = std::max(longest, wish.heading);
-    return longest;
-}
-
 } // namespace
 
 Table narrowed(Table table, double width) {
     constexpr double narrowest = 8, step = 1;
+    const std::vector<Wish> wishes = wishes_of(table);
     Table whole = table; // its headings are not broken
-    if (narrow(whole, width, narrowest)) return whole;
-    const double longest = longest_heading(table);
+    if (narrow(whole, wishes, width, narrowest)) return whole;
+    const double longest = std::ranges::max(wishes, {}, &Wish::heading).heading;
     // Sentences broken at every word are worse to read than broken headings.
     for (const double least : {24.0, 16.0, narrowest})
         for (double word = longest; word > narrowest; word -= step) {
             Table broken = table;
             broken.longest_word = word;
-            if (narrow(broken, width, least)) return broken;
+            if (narrow(broken, wishes, width, least)) return broken;
         }
     return whole;
 }

@@ -56,10 +56,12 @@ Block template_block(const Pattern &pattern, const PatternFace &face, const Word
     return {room, std::move(board).finished()};
 }
 
+using ToMake = Indexed<std::optional<std::vector<bool>>, Piece>;
+
 /// An old log of which nobody can say what it has already may have to be cut.
-bool is_cut(const SheetOptions &options, Index<Piece> piece) {
-    if (!options.to_make.holds(piece) || !options.to_make[piece]) return true;
-    return std::ranges::any_of(*options.to_make[piece], [](bool to_make) { return to_make; });
+bool is_cut(const ToMake &to_make, Index<Piece> piece) {
+    if (!to_make.holds(piece) || !to_make[piece]) return true;
+    return std::ranges::any_of(*to_make[piece], [](bool made) { return made; });
 }
 
 Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &words) {
@@ -91,10 +93,10 @@ std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSiz
 
 } // namespace
 
-std::vector<Pattern> patterns_to_cut(const Layout &layout, const SheetOptions &options, const Words &words) {
+std::vector<Pattern> patterns_to_cut(const Layout &layout, const ToMake &to_make, const Words &words) {
     std::vector<std::string> cut;
     for (const Index<Piece> piece : layout.pieces.indices())
-        if (is_cut(options, piece)) cut.push_back(layout.pieces[piece].tag);
+        if (is_cut(to_make, piece)) cut.push_back(layout.pieces[piece].tag);
     std::vector<Pattern> patterns = patterns_of(layout, words);
     std::erase_if(patterns, [&](const Pattern &pattern) {
         return std::ranges::find_first_of(pattern.tags, cut) == pattern.tags.end();
@@ -105,7 +107,7 @@ std::vector<Pattern> patterns_to_cut(const Layout &layout, const SheetOptions &o
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = office_paper_for(shell, options);
     const Words words = words_for(shell, layout, options);
-    const std::vector<Pattern> patterns = patterns_to_cut(layout, options, words);
+    const std::vector<Pattern> patterns = patterns_to_cut(layout, options.to_make, words);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
     const std::string title = words.say("Templates");
     std::vector<Sheet> sheets =

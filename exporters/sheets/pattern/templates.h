@@ -11,8 +11,10 @@
 namespace roundlay::sheets {
 
 /// Those of pieces in which something is to be cut: nobody needs the template of a joint that stands. Empty
-/// where nothing is cut to a line.
-std::vector<Pattern> patterns_to_cut(const Layout &layout, const SheetOptions &options, const Words &words);
+/// where nothing is cut to a line. `to_make` as in SheetOptions.
+std::vector<Pattern> patterns_to_cut(const Layout &layout,
+                                     const Indexed<std::optional<std::vector<bool>>, Piece> &to_make,
+                                     const Words &words);
 
 /// On A4 or Letter, each face of each joint by itself, over several sheets where it is larger than one.
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options);

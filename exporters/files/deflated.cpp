@@ -1,4 +1,4 @@
-#include "exporters/page/deflated.h"
+#include "exporters/files/deflated.h"
 
 #include <zlib.h>
 

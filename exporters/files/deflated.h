@@ -1,4 +1,4 @@
-// Bytes made smaller, as the page makes them large again (inflate.js).
+// Bytes made smaller.
 #pragma once
 
 #include <string>
