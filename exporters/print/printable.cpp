@@ -13,6 +13,11 @@ std::string scale_text(double scale) {
     return "1:" + std::to_string(static_cast<long long>(scale));
 }
 
+/// A length on the printer's bed: whole millimetres, or sixteenths, would say 0 of a nozzle.
+LengthAmount as_printed(double length) {
+    return finely_in_mm(length, 2);
+}
+
 class Judge {
   public:
     Judge(const Layout &layout, const Bodies &bodies, const PrintOptions &options)
@@ -36,8 +41,8 @@ class Judge {
             said("peg %1, %2 thick, is %3 at %4: thinner than the nozzle of %5; %6 or larger is needed, "
                  "a finer nozzle, or no pegs",
                  thinnest.name, in_mm(thinnest.diameter),
-                 in_mm(std::max(0.0, thinnest.diameter / options_.scale - less)), scale_text(options_.scale),
-                 in_mm(options_.nozzle),
+                 as_printed(std::max(0.0, thinnest.diameter / options_.scale - less)),
+                 scale_text(options_.scale), exactly_in_mm(options_.nozzle),
                  scale_text(std::max(1.0, std::floor(thinnest.diameter / (options_.nozzle + less))))));
     }
 
@@ -54,10 +59,10 @@ class Judge {
             longest_ = model, longest_along_ = along;
         }
         if (!longest_) return;
-        problems_.push_back(
-            said("log %1 is %2 long at %3 and the bed %4: %5 or smaller is needed, or a larger bed",
-                 tag_of_model(*longest_), in_mm(longest_along_ / options_.scale), scale_text(options_.scale),
-                 in_mm(bed), scale_text(std::ceil(longest_along_ / bed))));
+        problems_.push_back(said(
+            "log %1 is %2 long at %3 and the bed %4: %5 or smaller is needed, or a larger bed",
+            tag_of_model(*longest_), as_printed(longest_along_ / options_.scale), scale_text(options_.scale),
+            exactly_in_mm(bed), scale_text(std::ceil(longest_along_ / bed))));
     }
 
     /// A log that is thinner than two lines of the nozzle would not hold.
@@ -70,8 +75,8 @@ class Judge {
             problems_.push_back(
                 said("log %1 is %2 thin at %3: less than two lines of the nozzle of %4 and the clearance; "
                      "%5 or larger is needed, or a finer nozzle",
-                     tag_of_model(model), in_mm(thin / options_.scale), scale_text(options_.scale),
-                     in_mm(options_.nozzle), scale_text(std::max(1.0, std::floor(thin / least)))));
+                     tag_of_model(model), as_printed(thin / options_.scale), scale_text(options_.scale),
+                     exactly_in_mm(options_.nozzle), scale_text(std::max(1.0, std::floor(thin / least)))));
             return;
         }
     }
