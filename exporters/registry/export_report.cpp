@@ -35,10 +35,12 @@ ExportJob of_found_house(const ExportJob &job) {
 
 std::optional<ExportFailure> export_report(const ExportJob &shown, OutputFolder &folder, Progress &progress) {
     const ExportJob job = of_found_house(shown);
-    const sheets::ReportSource source{
-        job.record,        job.folder,
-        fabric_of(shown),  new_wood(*job.record, shown.shell, shown.layout),
-        shown.shell.state, openings_changed(job.shell, job.layout, shown.shell, shown.layout)};
+    sheets::ReportSource source{job.record, job.folder, fabric_of(shown),
+                                new_wood(*job.record, shown.shell, shown.layout)};
+    if (counts_by_state(shown)) {
+        source.counted_in = shown.shell.state;
+        source.openings = openings_changed(job.shell, job.layout, shown.shell, shown.layout);
+    }
     const PaperFile file{"report.pdf", said("report on the house as it was found"), "report",
                          sheets::report_set(source)};
     if (auto failure = add_pdf(job, folder, file, progress)) return failure;

@@ -3,12 +3,21 @@
 #include "exporters/lists/fabric_table.h"
 #include "exporters/lists/found_table.h"
 #include "exporters/lists/state_column.h"
+#include "kernel/fabric/standing.h"
 
 namespace roundlay {
 
+bool counts_by_state(const ExportJob &job) {
+    return job.found && tells_of_old_wood(job.layout);
+}
+
+const Shell &counted_shell(const ExportJob &job) {
+    return job.found && !counts_by_state(job) ? job.found->shell : job.shell;
+}
+
 FabricFigures fabric_by(const ExportJob &job, const Record &record, std::optional<std::size_t> decisions) {
     FabricFigures all = fabric_figures(record, found_layout(job), found_bodies(job), decisions);
-    if (!job.found) return all;
+    if (!counts_by_state(job)) return all;
     take_out_what_is_gone(all, record, found_layout(job), found_bodies(job), job.layout, decisions);
     take_out_mends(all, record, job.layout, job.bodies, decisions);
     return all;
@@ -37,7 +46,7 @@ std::vector<RecordTable> record_tables(const ExportJob &job) {
         {"fabric", said("how much of the old wood stays: sums, no verdict"),
          fabric_table(fabric.front(), earlier, voice)}};
     for (RecordTable &each : tables)
-        each.table = with_state(std::move(each.table), job.shell);
+        each.table = with_state(std::move(each.table), counted_shell(job));
     return tables;
 }
 

@@ -23,6 +23,13 @@ std::vector<RecordTable> record_tables(const ExportJob &job);
 /// then those by the first, the second decision of each log.
 std::vector<FabricFigures> fabric_of(const ExportJob &job);
 
+/// Is it the state that the job shows that says which old wood stays, and not the house as it was found
+/// alone?
+bool counts_by_state(const ExportJob &job);
+
+/// The state by which the old wood is counted.
+const Shell &counted_shell(const ExportJob &job);
+
 /// The same by the first `decisions` of each log alone. `record`: of that job.
 FabricFigures fabric_by(const ExportJob &job, const Record &record,
                         std::optional<std::size_t> decisions = {});

@@ -1,4 +1,5 @@
 #include "exporters/report/parts.h"
+#include "kernel/fabric/along_log.h"
 
 namespace roundlay::sheets {
 
@@ -36,6 +37,22 @@ std::string noted_words(const NotedLength &number, const Words &words) {
         return words.say("%1 (contradicted)", number.written);
     }
     return number.written;
+}
+
+std::string where(const NotedLength &at, const FoundLog &log, const Telling &of) {
+    const Words &words = of.words;
+    if (!at.is_taken()) return "";
+    if (lies_past(of.record, of.layout, log, at))
+        return words.say("%1 from %2, past the end of the log: look at it again", noted_words(at, words),
+                         log.zero.empty() ? "?" : log.zero);
+    return log.zero.empty() ? noted_words(at, words) + " ?"
+                            : words.say("%1 from %2", noted_words(at, words), log.zero);
+}
+
+std::string said_of_places_without_zero(const Words &words) {
+    return words.say(
+        "A place with ? behind it: nobody recorded the corner that it was measured from, and it is drawn "
+        "nowhere.");
 }
 
 } // namespace roundlay::sheets

@@ -18,6 +18,9 @@ void wall_part(ReportPages &pages, const Draft &draft, const ReportSource &sourc
 void corner_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// Every log in a row: condition, cause, urgency, decision.
 void log_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
+/// Every log in a row: lengths, heights and widths as they were measured, wood and finish; then what was
+/// measured along them.
+void size_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 /// Zones, tests, moisture, pegs, later cuts.
 void wood_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
 void photograph_part(ReportPages &pages, const Draft &draft, const ReportSource &source);
@@ -35,6 +38,17 @@ std::string said_of_mend_areas(const Words &words);
 std::string place_words(const FoundPlace &place, const Words &words);
 /// As it was noted, and behind it what is said of it.
 std::string noted_words(const NotedLength &number, const Words &words);
+/// Of the record that is told and the layout of the house as it was found.
+struct Telling {
+    const Record &record;
+    const Layout &layout;
+    const Words &words;
+};
+
+/// "2.0.0 from SW", a place along a log. What lies past its end is never printed as if it were true.
+std::string where(const NotedLength &at, const FoundLog &log, const Telling &of);
+/// What a ? behind a place says.
+std::string said_of_places_without_zero(const Words &words);
 /// Who and when, of both as much as there is.
 std::string by_and_on(const std::string &by, const std::string &on, const Words &words);
 

@@ -13,7 +13,8 @@ std::vector<Sheet> drawn(const Draft &draft, const ReportSource &source) {
     plan_part(pages, draft, source);
     for (const auto wall : draft.layout.walls.indices())
         wall_part(pages, draft, source, wall);
-    for (const auto part : {corner_part, log_part, wood_part, photograph_part, measure_part, caution_part})
+    for (const auto part :
+         {corner_part, log_part, size_part, wood_part, photograph_part, measure_part, caution_part})
         part(pages, draft, source);
     return pages.finished();
 }

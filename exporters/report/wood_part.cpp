@@ -18,25 +18,7 @@ std::string faces_of(const std::vector<FoundFace> &faces, const Words &words) {
     return joined(all);
 }
 
-/// Of the record that is told and the layout of the house as it was found.
-struct Telling {
-    const Record &record;
-    const Layout &layout;
-    const Words &words;
-};
-
-/// What lies past the end of its log is never printed as if it were true.
-std::string where(const NotedLength &at, const FoundLog &log, const Telling &of) {
-    const Words &words = of.words;
-    if (!at.is_taken()) return "";
-    if (lies_past(of.record, of.layout, log, at))
-        return words.say("%1 from %2, past the end of the log: look at it again", noted_words(at, words),
-                         log.zero.empty() ? "?" : log.zero);
-    return log.zero.empty() ? noted_words(at, words) + " ?"
-                            : words.say("%1 from %2", noted_words(at, words), log.zero);
-}
-
-/// Among what is told here: stations have no table.
+/// Among what is told here: stations are told with the sizes.
 bool has_place_without_zero(FoundLog log) {
     log.stations.clear();
     return lacks_zero(log);
@@ -156,8 +138,7 @@ void wood_part(ReportPages &pages, const Draft &draft, const ReportSource &sourc
          {zone_table(of), test_table(of), moisture_table(of), peg_table(of), later_table(of)})
         if (!table.rows.empty()) pages.add(table);
     if (std::ranges::any_of(record.logs, has_place_without_zero))
-        pages.add_text(words.say("A place with ? behind it: nobody recorded the corner that it was measured "
-                                 "from, and it is drawn nowhere."));
+        pages.add_text(said_of_places_without_zero(words));
     if (!moisture_table(of).rows.empty())
         pages.add_text(words.say("Moisture is not decay: one sound rafter was 16 % in summer and over 20 % "
                                  "in winter at its surface "

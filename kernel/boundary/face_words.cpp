@@ -1,6 +1,7 @@
 #include "kernel/boundary/face_words.h"
 
 #include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/cuts/match.h"
 #include "kernel/layout/fastenings/cut_marks.h"
 
 namespace roundlay {
@@ -28,7 +29,7 @@ const char *word_of(FacePart part) {
     case FacePart::shoulder:
         return "shoulder";
     case FacePart::scope:
-        return "scope";
+        return "saddle"; // or the groove: its cut says which
     case FacePart::cheek:
         return "cheek";
     case FacePart::sill:
@@ -64,6 +65,15 @@ std::string word_of(FacePart part, const Piece &piece) {
     return word_of(part);
 }
 
+/// What sheets call the round face of that cut.
+const char *scope_word(const Cut &cut) {
+    return match(
+        cut, [](const ScopeCut &scope) { return scope.use == ScopeUse::groove ? "groove" : "saddle"; },
+        // they leave no such face
+        giving<FaceCut, RoundCut, SeamCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(
+            word_of(FacePart::scope)));
+}
+
 /// The corner that it is cut at, else what it is cut for.
 std::string_view made_for(const Cut &cut) {
     const std::string_view corner = corner_of(cut);
@@ -83,7 +93,8 @@ FaceNames::FaceNames(const Piece &piece, bool alone)
 
 std::string FaceNames::name(const MadeBy &made) const {
     std::string name = made.cut ? marks_[*made.cut] : "";
-    add(name, word_of(made.part, piece_));
+    add(name, made.cut && made.part == FacePart::scope ? scope_word(piece_.cuts[*made.cut])
+                                                       : word_of(made.part, piece_));
     if (made.cut && alone_) add(name, made_for(piece_.cuts[*made.cut]));
     return name.empty() ? "bore" : name; // of a body that was made by hand
 }

@@ -23,6 +23,12 @@ bool outgrows(const Piece &was, const AlongWall &old, const AlongWall &now) {
 
 } // namespace
 
+bool tells_of_old_wood(const Layout &state) {
+    return std::ranges::any_of(state.pieces, [](const Piece &piece) {
+        return is_log(piece) && (piece.fabric != Fabric::newly_cut || !piece.mended.empty());
+    });
+}
+
 std::vector<Index<Piece>> standing_as(const Layout &found, Index<Piece> piece, const Layout &now) {
     const Piece &was = found.pieces[piece];
     const AlongWall old = along_wall(found.walls, was);

@@ -12,4 +12,8 @@ namespace roundlay {
 /// wood does not grow.
 std::vector<Index<Piece>> standing_as(const Layout &found, Index<Piece> piece, const Layout &now);
 
+/// Does that state say of any log whether its wood is old? One that does not, a house as it was drawn before
+/// anybody measured it, shows no new wood either: what stays is not counted by it.
+bool tells_of_old_wood(const Layout &state);
+
 } // namespace roundlay

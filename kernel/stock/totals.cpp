@@ -1,40 +1,53 @@
 #include "kernel/stock/totals.h"
 
+#include "kernel/layout/pieces/hewn_faces.h"
+#include "kernel/trade/log_volume.h"
+
 #include <algorithm>
 
 namespace roundlay {
 
 namespace {
 
-/// Over all sticks that are ordered.
-template <typename Of>
-double sum(const Layout &layout, const Indexed<PieceStock, Piece> &stock, const Of &of) {
-    double all = 0;
-    for (const auto i : stock.indices())
-        if (!is_old_wood(layout.pieces[i])) all += of(stock[i]);
+/// What is told of all sticks that are ordered: nobody saws boards' feet out of logs that stay round.
+struct Ordered {
+    double length = 0, squared = 0, round = 0;
+};
+
+Ordered ordered(const Layout &layout, const Indexed<PieceStock, Piece> &stock) {
+    Ordered all;
+    for (const auto i : stock.indices()) {
+        const Piece &piece = layout.pieces[i];
+        if (is_old_wood(piece)) continue;
+        const Blank &blank = stock[i].blank;
+        all.length += blank.length;
+        if (hewn_faces(piece).round)
+            all.round += tapered_log_volume(small_end(piece, blank), blank.length);
+        else
+            all.squared += blank.length * blank.width * blank.height;
+    }
     return all;
-}
-
-double length_of(const PieceStock &piece) {
-    return piece.blank.length;
-}
-
-double squared(const PieceStock &piece) {
-    return piece.blank.length * piece.blank.width * piece.blank.height;
 }
 
 /// What is told of all pieces. A sum that nothing else asks for is worked out in its row.
 std::vector<Figure> figures_of(const Totals &all, const Layout &layout,
                                const Indexed<PieceStock, Piece> &stock) {
     const auto count = [](auto things) { return static_cast<double>(things); };
-    return {
+    const Ordered sticks = ordered(layout, stock);
+    std::vector<Figure> figures{
         {said("pieces"), FigureOf::things, count(all.pieces), {}},
         {said("distinct pieces"), FigureOf::things, count(all.models), {}},
         {said("islands"), FigureOf::things, count(std::ranges::count_if(layout.pieces, &Piece::island)), {}},
         {said("pegs"), FigureOf::things, count(all.pegs), said("Pegs")},
-        {said("length of all blanks"), FigureOf::length, sum(layout, stock, length_of), {}},
-        {said("volume of all blanks"), FigureOf::sawn_wood, sum(layout, stock, squared), {}},
-        {said("volume of all finished pieces"), FigureOf::wood, all.finished, said("Finished volume")}};
+        {said("length of all blanks"), FigureOf::length, sticks.length, {}}};
+    if (sticks.squared > 0)
+        figures.push_back({said("volume of all squared blanks"), FigureOf::sawn_wood, sticks.squared, {}});
+    if (sticks.round > 0)
+        figures.push_back(
+            {said("volume of all round logs, growing to the butt"), FigureOf::wood, sticks.round, {}});
+    figures.push_back(
+        {said("volume of all finished pieces"), FigureOf::wood, all.finished, said("Finished volume")});
+    return figures;
 }
 
 } // namespace

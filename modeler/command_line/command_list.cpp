@@ -235,14 +235,15 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
                         found_layout(job),
                         found_bodies(job),
                         console.language};
-    const Table table = with_state(chosen(listed, options.what), job.shell);
+    const Shell &of = options.what == "fabric" ? counted_shell(job) : job.shell;
+    const Table table = with_state(chosen(listed, options.what), of);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
     if (table.rows.empty()) {
         console.error(options.document.file + ": there are no " + options.what + " in this shell");
         return ExitCode::findings;
     }
-    return console.print(state_words(job.shell, listed.voice()) + as_text(listed, table, options.what));
+    return console.print(state_words(of, listed.voice()) + as_text(listed, table, options.what));
 }
 
 } // namespace
