@@ -72,6 +72,10 @@ bool holds_nothing_but(const toml::node &node, std::span<const Step> path) {
 
 } // namespace
 
+std::string entry_path(const std::string &list, std::size_t index) {
+    return list + "[" + std::to_string(index) + "]";
+}
+
 std::optional<std::vector<Step>> parse_path(std::string_view text) {
     std::vector<Step> path;
     while (true) {

@@ -20,6 +20,9 @@ struct Step {
 /// Nothing where the text is no path. Keys are bare: letters, digits, `_` and `-`.
 std::optional<std::vector<Step>> parse_path(std::string_view text);
 
+/// `opening[2]`.
+std::string entry_path(const std::string &list, std::size_t index);
+
 /// What stands at a path.
 struct Target {
     const toml::node *node = nullptr;    ///< never null

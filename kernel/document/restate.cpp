@@ -12,15 +12,6 @@ namespace roundlay {
 
 namespace {
 
-std::string entry_path(const std::string &list, std::size_t index) {
-    return list + "[" + std::to_string(index) + "]";
-}
-
-const StatedKey *find(const StatedKeys &keys, const std::string &key) {
-    const auto found = std::ranges::find(keys, key, &StatedKey::key);
-    return found == keys.end() ? nullptr : &*found;
-}
-
 /// Deep and proud are two keys for one thing.
 bool same_matter(const std::string &a, const std::string &b) {
     return a == b || (a.starts_with("shoulder_") && b.starts_with("shoulder_"));

@@ -17,15 +17,6 @@ using namespace format;
 
 namespace {
 
-std::string entry_path(const std::string &list, std::size_t index) {
-    return list + "[" + std::to_string(index) + "]";
-}
-
-const StatedKey *find(const StatedKeys &keys, const std::string &key) {
-    const auto found = std::ranges::find(keys, key, &StatedKey::key);
-    return found == keys.end() ? nullptr : &*found;
-}
-
 /// The keys that tell it, as they would stand in a state.
 Document::Keys told_keys(const Section &section, const Entry &entry) {
     Document::Keys told;

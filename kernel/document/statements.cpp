@@ -61,6 +61,11 @@ bool entries_alike(const Section &section, const void *a, const void *b) {
 
 } // namespace
 
+const StatedKey *find(const StatedKeys &keys, const std::string &key) {
+    const auto found = std::ranges::find(keys, key, &StatedKey::key);
+    return found == keys.end() ? nullptr : &*found;
+}
+
 StatedKeys stated_keys(const Table &table, const void *owner, const void *base, UnitSystem units) {
     StatedKeys out;
     state(out, table, owner, base, units);

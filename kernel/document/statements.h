@@ -20,6 +20,9 @@ struct StatedKey {
 };
 using StatedKeys = std::vector<StatedKey>;
 
+/// Null where none is called so.
+const StatedKey *find(const StatedKeys &keys, const std::string &key);
+
 struct EntryList;
 
 /// One `[[entry]]`, with the lists inside it.

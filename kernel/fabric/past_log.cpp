@@ -2,6 +2,7 @@
 #include "kernel/fabric/along_log.h"
 #include "kernel/fabric/fabric.h"
 #include "kernel/record/numbers.h"
+#include "kernel/record/places.h"
 
 namespace roundlay {
 
@@ -16,25 +17,11 @@ class PastLog {
           problems_(problems) {}
 
     void look() {
-        each(log_.stations, "station", &FoundStation::at, "at");
-        each(log_.zones, "zone", &ConditionZone::from, "from");
-        each(log_.zones, "zone", &ConditionZone::to, "to");
-        each(log_.tests, "test", &WoodTest::at, "at");
-        each(log_.moistures, "moisture", &MoistureReading::at, "at");
-        each(log_.pegs, "peg", &FoundPeg::at, "at");
-        each(log_.later_cuts, "later_cut", &LaterCut::at, "at");
+        for (const PlaceAlong &place : places_along(log_))
+            if (lies_past(record_, layout_, log_, place.number)) tell(path_of(place), place.number);
     }
 
   private:
-    template <typename Part>
-    void each(const std::vector<Part> &parts, const std::string &list, NotedLength Part::*at,
-              const char *key) {
-        for (std::size_t i = 0; i < parts.size(); ++i) {
-            if (lies_past(record_, layout_, log_, parts[i].*at))
-                tell(list + "[" + std::to_string(i) + "]." + key, parts[i].*at);
-        }
-    }
-
     void tell(const std::string &at, const NotedLength &place) {
         const double a = run_.dimension(run_.log.from), b = run_.dimension(run_.log.to);
         problems_.push_back(

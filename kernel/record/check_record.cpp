@@ -33,12 +33,7 @@ class OneLog {
                  said("%1 between shoulders is more than the %2 over all: measure one of them again",
                       log_.between_shoulders.written, log_.length.written));
         check_zones();
-        past_end(log_.stations, "station", &FoundStation::at, "at");
-        past_end(log_.zones, "zone", &ConditionZone::to, "to");
-        past_end(log_.tests, "test", &WoodTest::at, "at");
-        past_end(log_.moistures, "moisture", &MoistureReading::at, "at");
-        past_end(log_.pegs, "peg", &FoundPeg::at, "at");
-        past_end(log_.later_cuts, "later_cut", &LaterCut::at, "at");
+        past_end();
         check_zero();
         for (std::size_t i = 0; i < log_.moistures.size(); ++i)
             check_moisture(log_.moistures[i], "moisture[" + std::to_string(i) + "]");
@@ -81,17 +76,14 @@ class OneLog {
         }
     }
 
-    template <typename Part>
-    void past_end(const std::vector<Part> &parts, const std::string &list, NotedLength Part::*at,
-                  const char *key) {
+    /// A zone that begins past the end ends there too, and is told once.
+    void past_end() {
         if (!log_.length.value) return;
-        for (std::size_t i = 0; i < parts.size(); ++i) {
-            const NotedLength &reading = parts[i].*at;
-            if (reading.value && *reading.value > *log_.length.value)
-                tell(list + "[" + std::to_string(i) + "]." + key,
+        for (const PlaceAlong &place : places_along(log_))
+            if (place.key != "from" && place.number.value && *place.number.value > *log_.length.value)
+                tell(path_of(place),
                      said("%1 lies past the end of the log, which is %2 long: measure one of them again",
-                          reading.written, log_.length.written));
-        }
+                          place.number.written, log_.length.written));
     }
 
     const FoundLog &log_;

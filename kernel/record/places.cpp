@@ -1,32 +1,52 @@
 #include "kernel/record/places.h"
 
-#include <algorithm>
-#include <initializer_list>
-
 namespace roundlay {
 
 namespace {
 
 template <typename Part>
-bool any_taken(const std::vector<Part> &parts, std::initializer_list<NotedLength Part::*> places) {
-    return std::ranges::any_of(parts, [&](const Part &part) {
-        return std::ranges::any_of(places, [&](NotedLength Part::*at) { return (part.*at).is_taken(); });
-    });
+void add_places(std::vector<PlaceAlong> &all, const std::vector<Part> &parts, std::string_view list,
+                NotedLength Part::*at, std::string_view key = "at") {
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        all.push_back({list, i, key, parts[i].*at});
+}
+
+/// What the parts of a list are called by people.
+Said called(std::string_view list) {
+    if (list == "station") return said("stations");
+    if (list == "zone") return said("zones");
+    if (list == "test") return said("tests");
+    if (list == "moisture") return said("moisture readings");
+    if (list == "peg") return said("pegs");
+    return said("later cuts");
 }
 
 } // namespace
 
+std::string path_of(const PlaceAlong &place) {
+    return std::string(place.list) + "[" + std::to_string(place.index) + "]." + std::string(place.key);
+}
+
+std::vector<PlaceAlong> places_along(const FoundLog &log) {
+    std::vector<PlaceAlong> all;
+    add_places(all, log.stations, "station", &FoundStation::at);
+    add_places(all, log.zones, "zone", &ConditionZone::from, "from");
+    add_places(all, log.zones, "zone", &ConditionZone::to, "to");
+    add_places(all, log.tests, "test", &WoodTest::at);
+    add_places(all, log.moistures, "moisture", &MoistureReading::at);
+    add_places(all, log.pegs, "peg", &FoundPeg::at);
+    add_places(all, log.later_cuts, "later_cut", &LaterCut::at);
+    return all;
+}
+
 std::optional<Said> parts_with_places(const FoundLog &log) {
     std::optional<Said> all;
-    const auto add = [&](bool taken, Said what) {
-        if (taken) all = all ? said("%1, %2", *std::move(all), std::move(what)) : std::move(what);
-    };
-    add(any_taken(log.stations, {&FoundStation::at}), said("stations"));
-    add(any_taken(log.zones, {&ConditionZone::from, &ConditionZone::to}), said("zones"));
-    add(any_taken(log.tests, {&WoodTest::at}), said("tests"));
-    add(any_taken(log.moistures, {&MoistureReading::at}), said("moisture readings"));
-    add(any_taken(log.pegs, {&FoundPeg::at}), said("pegs"));
-    add(any_taken(log.later_cuts, {&LaterCut::at}), said("later cuts"));
+    std::string_view told;
+    for (const PlaceAlong &place : places_along(log)) {
+        if (!place.number.is_taken() || place.list == told) continue;
+        told = place.list;
+        all = all ? said("%1, %2", *std::move(all), called(told)) : called(told);
+    }
     return all;
 }
 

@@ -5,6 +5,8 @@
 #include "kernel/record/found_log.h"
 
 #include <optional>
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace roundlay {
@@ -15,5 +17,19 @@ std::optional<Said> parts_with_places(const FoundLog &log);
 
 /// Places were taken along it, and nobody said from which corner: which end they are near is not known.
 bool lacks_zero(const FoundLog &log);
+
+/// A number that was taken along a log, read or not.
+struct PlaceAlong {
+    std::string_view list;     ///< as the format calls the part: "station", "zone", …
+    std::size_t index;         ///< of the part in its list
+    std::string_view key;      ///< "at", of zones "from" and "to"
+    const NotedLength &number; ///< of the log that was asked
+};
+
+/// "zone[2].to".
+std::string path_of(const PlaceAlong &place);
+
+/// All of them, list by list.
+std::vector<PlaceAlong> places_along(const FoundLog &log);
 
 } // namespace roundlay

@@ -1,6 +1,7 @@
 #include "kernel/layout/piece_places.h"
 #include "kernel/record/check_numbers.h"
 #include "kernel/record/numbers.h"
+#include "kernel/record/places.h"
 #include "kernel/survey/survey.h"
 
 #include <algorithm>
@@ -112,20 +113,15 @@ class Doubting {
     }
 
     void ask_places(double length) {
-        each(log_.stations, &FoundStation::at, "station", length);
-        each(log_.tests, &WoodTest::at, "test", length);
-        each(log_.moistures, &MoistureReading::at, "moisture", length);
-        each(log_.pegs, &FoundPeg::at, "peg", length);
-        each(log_.later_cuts, &LaterCut::at, "later_cut", length);
-        for (const ConditionZone &zone : log_.zones)
-            for (const NotedLength *at : {&zone.from, &zone.to})
-                ask_place(*at, "zone " + zone.from.written + " to " + zone.to.written, length);
+        for (const PlaceAlong &place : places_along(log_))
+            ask_place(place.number, known_by(place), length);
     }
 
-    template <typename Part>
-    void each(const std::vector<Part> &parts, NotedLength Part::*at, const char *name, double length) {
-        for (const Part &part : parts)
-            ask_place(part.*at, name + (" " + (part.*at).written), length);
+    /// As people find it again: by the number as it was noted, a zone by both of its own.
+    std::string known_by(const PlaceAlong &place) const {
+        if (place.list != "zone") return std::string(place.list) + " " + place.number.written;
+        const ConditionZone &zone = log_.zones[place.index];
+        return "zone " + zone.from.written + " to " + zone.to.written;
     }
 
     void ask_place(const NotedLength &at, const std::string &of, double length) {

@@ -27,11 +27,6 @@ template <typename Entry> void name_apart(std::vector<Entry> &entries) {
         entries[i].name = "n" + std::to_string(i);
 }
 
-const StatedKey *find(const StatedKeys &keys, const std::string &key) {
-    const auto found = std::ranges::find(keys, key, &StatedKey::key);
-    return found == keys.end() ? nullptr : &*found;
-}
-
 /// What tells an entry, as a text.
 std::string identity(const Section &section, const Entry &entry) {
     std::string all;

@@ -5,6 +5,7 @@
 #include "kernel/layout/wood/interference.h"
 #include "kernel/measured/measured_shell.h"
 #include "kernel/record/check_record.h"
+#include "tests/fabric/laid.h"
 #include "tests/support/catch.h"
 #include "tests/support/said.h"
 #include "tests/support/shells.h"
@@ -13,17 +14,14 @@
 #include <cstdio>
 
 using namespace roundlay;
+using roundlay::test::found_log;
+using roundlay::test::Laid;
 
 namespace {
 
 FoundLog log_at(const std::string &tag, const std::string &wall, int round,
                 std::vector<Decision> decided = {}) {
-    FoundLog log;
-    log.tag = tag;
-    log.place = {wall, round, {}};
-    for (const Decision what : decided)
-        log.decisions.push_back({what, "R. Hale", "3 May", "", {}});
-    return log;
+    return found_log(tag, {wall, round, {}}, decided);
 }
 
 FoundLog used_at(FoundLog log, const std::string &wall, int round, const char *length, const char *height,
@@ -35,12 +33,6 @@ FoundLog used_at(FoundLog log, const std::string &wall, int round, const char *l
     log.stations.back().width.written = width;
     return log;
 }
-
-struct Laid {
-    Shell shell;
-    Layout layout = lay_out(shell);
-    Bodies bodies = bodies_of(layout);
-};
 
 /// 5 m x 4 m, 200 mm thick, rounds of 230 mm with gaps of 20 mm: logs are 210 mm high.
 Laid plain() {

@@ -2,6 +2,7 @@
 #include "kernel/fabric/fabric.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
+#include "tests/fabric/laid.h"
 #include "tests/support/catch.h"
 #include "tests/support/said.h"
 #include "tests/support/shells.h"
@@ -9,6 +10,8 @@
 #include <algorithm>
 
 using namespace roundlay;
+using roundlay::test::found_log;
+using roundlay::test::Laid;
 
 namespace {
 
@@ -23,18 +26,8 @@ Mend mend_of(MendKind kind, LogEnd end, double from, double to) {
 }
 
 FoundLog decided_log(const std::string &tag, Decision what) {
-    FoundLog log;
-    log.tag = tag;
-    log.place = {"A", 2, {}};
-    log.decisions.push_back({what, "R. Hale", "3 May", "", {}});
-    return log;
+    return found_log(tag, {"A", 2, {}}, {what});
 }
-
-struct Laid {
-    Shell shell;
-    Layout layout = lay_out(shell);
-    Bodies bodies = bodies_of(layout);
-};
 
 Laid with(std::vector<Mend> mends) {
     Shell shell = test::plain_shell(); // 5 m x 4 m, logs 200 mm x 210 mm

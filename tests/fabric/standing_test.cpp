@@ -6,6 +6,7 @@
 #include "kernel/layout/wood/interference.h"
 #include "kernel/measured/measured_shell.h"
 #include "kernel/record/check_record.h"
+#include "tests/fabric/laid.h"
 #include "tests/support/catch.h"
 #include "tests/support/said.h"
 #include "tests/support/shells.h"
@@ -13,22 +14,14 @@
 #include <algorithm>
 
 using namespace roundlay;
+using roundlay::test::found_log;
+using roundlay::test::Laid;
 
 namespace {
 
 FoundLog log_in(const std::string &tag, int round, std::optional<int> piece, Decision what) {
-    FoundLog log;
-    log.tag = tag;
-    log.place = {"A", round, piece};
-    log.decisions.push_back({what, "R. Hale", "3 May", "", {}});
-    return log;
+    return found_log(tag, {"A", round, piece}, {what});
 }
-
-struct Laid {
-    Shell shell;
-    Layout layout = lay_out(shell);
-    Bodies bodies = bodies_of(layout);
-};
 
 /// 5 m x 4 m, logs of 210 mm: a window parts rounds 2 and 3 of wall A.
 Shell with_window() {

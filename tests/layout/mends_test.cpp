@@ -4,6 +4,7 @@
 #include "kernel/layout/mends/section_left.h"
 #include "kernel/layout/pieces/piece_shape.h"
 #include "kernel/layout/wood/interference.h"
+#include "tests/support/any_kind.h"
 #include "tests/support/any_mends.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
@@ -59,23 +60,6 @@ double volume_with_mends(const Laid &it, Index<Piece> log) {
     for (const auto i : it.layout.pieces.after(log))
         if (it.layout.pieces[i].mends == log) sum += it.volume(i);
     return sum;
-}
-
-Shell any_of_all() {
-    switch (*rc::gen::inRange(0, 8)) {
-    case 0:
-        return test::any_saddle_shell();
-    case 1:
-        return test::any_stepped_shell();
-    case 2:
-        return test::any_waned_shell();
-    case 3:
-        return test::any_tapered_shell();
-    case 4:
-        return test::any_family_shell();
-    default:
-        return test::any_fitted_shell();
-    }
 }
 
 std::set<std::string> tags_of(const Layout &layout) {
@@ -134,7 +118,7 @@ TEST_CASE("Random mends part random logs into two closed bodies that are the log
     test::MendsDrawn told;
     int logs = 0;
     CHECK(rc::check([&] {
-        const Shell shell = any_of_all();
+        const Shell shell = test::any_kind_of_shell();
         const Laid whole(shell);
         thrown.discard_refused(whole.layout.findings);
         const Laid mended(test::with_any_mends(shell, whole.layout, 4, told));

@@ -7,6 +7,7 @@
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/review/opening_facts.h"
+#include "tests/support/any_kind.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
@@ -161,23 +162,6 @@ std::string problems(const Listed &all) {
     return wrong_neighbours(all) + wrong_sizes(all) + counted_bores(all) + wrong_pegs(all);
 }
 
-Shell any_kind() {
-    switch (*rc::gen::inRange(0, 6)) {
-    case 0:
-        return test::any_saddle_shell();
-    case 1:
-        return test::any_waned_shell();
-    case 2:
-        return test::any_tapered_shell();
-    case 3:
-        return test::any_stepped_shell();
-    case 4:
-        return test::any_fitted_shell();
-    default:
-        return test::any_family_shell();
-    }
-}
-
 Partition partition() {
     Partition p = test::partition("P", "A", Length::mm(2500), "C");
     return p;
@@ -218,7 +202,7 @@ TEST_CASE("the lists of every kind of shell are those of its wood") {
     test::ThrownAway thrown(test::refusals());
     int laid = 0;
     CHECK(rc::check([&] {
-        const Listed all = listed(any_kind());
+        const Listed all = listed(test::any_kind_of_shell());
         thrown.discard_refused(all.layout.findings);
         ++laid;
         const std::string wrong = problems(all);

@@ -4,6 +4,7 @@
 #include "kernel/stock/totals.h"
 #include "tests/support/catch.h"
 #include "tests/support/floored.h"
+#include "tests/support/mended.h"
 #include "tests/support/pieces.h"
 #include "tests/support/said.h"
 #include "tests/support/shells.h"
@@ -51,13 +52,7 @@ using Tags = std::vector<std::string>;
 /// One log with a new end.
 Shell mended_shell() {
     Shell shell = test::plain_shell();
-    Mend mend;
-    mend.wall = "A";
-    mend.round = 2;
-    mend.kind = MendKind::splice;
-    mend.to = Length::mm(1200);
-    mend.lap = Length::mm(300);
-    shell.mends = {mend};
+    shell.mends = {test::spliced_end()};
     return shell;
 }
 

@@ -1,6 +1,7 @@
 // Two states of a house side by side on paper.
 #include "exporters/report/comparison.h"
 #include "tests/report/found_house.h"
+#include "tests/support/sheet_words.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
@@ -9,18 +10,6 @@
 using namespace roundlay;
 using namespace roundlay::test;
 using namespace roundlay::sheets;
-
-namespace {
-
-std::string words_of(const std::vector<Sheet> &sheets) {
-    std::string all;
-    for (const Sheet &sheet : sheets)
-        for (const Item &item : sheet.items)
-            if (const Text *text = std::get_if<Text>(&item)) all += text->words + "\n";
-    return all;
-}
-
-} // namespace
 
 TEST_CASE("Each log that differs stands on its wall with the letter of its change") {
     const FoundHouse before = old_house("as first built"), after = old_house("as drawn");

@@ -14,6 +14,7 @@
 #include "tests/sheets/support/run.h"
 #include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
+#include "tests/support/sheet_words.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
@@ -165,14 +166,6 @@ TEST_CASE("the packing list holds every log once, the last to be raised first") 
 }
 
 namespace {
-
-std::string words_of(const std::vector<Sheet> &sheets) {
-    std::string all;
-    for (const Sheet &sheet : sheets)
-        for (const Item &item : sheet.items)
-            if (const Text *text = std::get_if<Text>(&item)) all += text->words + "\n";
-    return all;
-}
 
 bool has(const std::string &all, const std::string &words) {
     return all.find(words) != std::string::npos;

@@ -2,6 +2,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/solid/build_all.h"
+#include "tests/support/any_kind.h"
 #include "tests/support/any_mends.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
@@ -18,19 +19,6 @@ using roundlay::test::tagged;
 
 namespace {
 
-Shell any_of_all() {
-    switch (*rc::gen::inRange(0, 5)) {
-    case 0:
-        return test::any_saddle_shell();
-    case 1:
-        return test::any_waned_shell();
-    case 2:
-        return test::any_tapered_shell();
-    default:
-        return test::any_fitted_shell();
-    }
-}
-
 double exact_volume(const Layout &layout, Index<Piece> piece) {
     const BuiltSolid built = build(body_of(layout.pieces[piece]));
     if (!is_valid(built.solid) || count_solids(built.solid) < 1)
@@ -46,7 +34,7 @@ TEST_CASE("The exact solids of both parts of a mended log are its exact volume")
     int logs = 0, joined = 0;
     double worst = 0;
     CHECK(rc::check([&] {
-        const Shell shell = any_of_all();
+        const Shell shell = test::any_kind_of_shell();
         const Layout whole = lay_out(shell);
         thrown.discard_refused(whole.findings);
         const Layout mended = lay_out(test::with_any_mends(shell, whole, 3, told));

@@ -6,6 +6,7 @@
 #include "kernel/layout/fastenings/cut_marks.h"
 #include "kernel/layout/lay_out.h"
 #include "tests/step/samples.h"
+#include "tests/support/any_kind.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
@@ -20,21 +21,6 @@
 using namespace roundlay;
 
 namespace {
-
-Shell any_of_all() {
-    switch (*rc::gen::inRange(0, 6)) {
-    case 0:
-        return test::any_saddle_shell();
-    case 1:
-        return test::any_stepped_shell();
-    case 2:
-        return test::any_waned_shell();
-    case 3:
-        return test::any_tapered_shell();
-    default:
-        return test::any_fitted_shell();
-    }
-}
 
 /// A place just outside a plane face, near the middle of its longest straight edge.
 std::optional<Vec3> outside(const Boundary &border, const BoundaryFace &face) {
@@ -123,7 +109,7 @@ TEST_CASE("Taking the cut away that a face is named by takes the face away, on s
     test::ThrownAway thrown(test::refusals());
     Counts counts;
     CHECK(rc::check([&] {
-        Shell shell = any_of_all();
+        Shell shell = test::any_kind_of_shell();
         const Layout layout = lay_out(shell);
         thrown.discard_refused(layout.findings);
         for (const Model &model : layout.models)

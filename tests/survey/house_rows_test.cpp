@@ -3,55 +3,12 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/survey/survey.h"
 #include "tests/support/catch.h"
-#include "tests/survey/recorded.h"
+#include "tests/survey/noted_in_quarters.h"
 
 #include <algorithm>
 
 using namespace roundlay;
 using namespace roundlay::test;
-
-namespace {
-
-/// Two logs of a wall, noted in feet, inches and quarters.
-const std::string noted = R"(
-[record]
-denominator = 4
-
-[[record.corner]]
-name = "NE"
-walls = ["A", "B"]
-
-[[found]]
-tag = "A 1.1"
-wall = "A"
-round = 1
-length = "16.2.1"
-end = [
-  { corner = "NE", height = "0.11.2" },
-  { corner = "NW", height = { note = "0.10.0", is = "proposed", by = "R. Hale; his son" } }
-]
-
-[[found]]
-tag = "A 1.2"
-wall = "A"
-round = 2
-)";
-
-ReadResult house() {
-    return recorded_house(noted);
-}
-
-SurveyRead rows(const std::string &csv) {
-    return rows_into(house(), csv);
-}
-
-const FoundLog &log_of(const Record &record, const std::string &tag) {
-    const auto log = std::ranges::find(record.logs, tag, &FoundLog::tag);
-    REQUIRE(log != record.logs.end());
-    return *log;
-}
-
-} // namespace
 
 TEST_CASE("Walls, diagonals, corners and level planes are rows, out and back") {
     const ReadResult read = house();

@@ -7,7 +7,7 @@
 #include "tests/document/any_statement.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
-#include "tests/survey/recorded.h"
+#include "tests/survey/noted_in_quarters.h"
 
 #include <rapidcheck.h>
 
@@ -17,45 +17,6 @@ using namespace roundlay;
 using namespace roundlay::test;
 
 namespace {
-
-/// Two logs of a wall, noted in feet, inches and quarters.
-const std::string noted = R"(
-[record]
-denominator = 4
-
-[[record.corner]]
-name = "NE"
-walls = ["A", "B"]
-
-[[found]]
-tag = "A 1.1"
-wall = "A"
-round = 1
-length = "16.2.1"
-end = [
-  { corner = "NE", height = "0.11.2" },
-  { corner = "NW", height = { note = "0.10.0", is = "proposed", by = "R. Hale; his son" } }
-]
-
-[[found]]
-tag = "A 1.2"
-wall = "A"
-round = 2
-)";
-
-ReadResult house() {
-    return recorded_house(noted);
-}
-
-SurveyRead rows(const std::string &csv) {
-    return rows_into(house(), csv);
-}
-
-const FoundLog &log_of(const Record &record, const std::string &tag) {
-    const auto log = std::ranges::find(record.logs, tag, &FoundLog::tag);
-    REQUIRE(log != record.logs.end());
-    return *log;
-}
 
 /// Blanks at the ends of a cell are nobody's words, and spreadsheets lose them.
 bool survives_cells(const SurveyTable &table) {

@@ -10,6 +10,7 @@
 #include "modeler/window/panels/raising_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/record_marks.h"
+#include "tests/support/mended.h"
 #include "tests/window/support/recording.h"
 #include "tests/window/support/window_test.h"
 
@@ -251,13 +252,7 @@ void RaisingTest::the_chosen_piece_is_the_same_everywhere() {
 void RaisingTest::new_wood_goes_with_its_log() {
     MainWindow window(kept());
     Shell shell = a_room();
-    Mend mend;
-    mend.wall = "A";
-    mend.round = 2;
-    mend.kind = MendKind::splice;
-    mend.to = Length::mm(1200);
-    mend.lap = Length::mm(300);
-    shell.mends = {mend};
+    shell.mends = {test::spliced_end()};
     open(window, shell);
     const auto wood = std::ranges::find_if(rows(window), &LiftRow::is_new_wood);
     QVERIFY(wood != rows(window).end());

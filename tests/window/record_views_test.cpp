@@ -18,8 +18,8 @@
 #include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/zone_skins.h"
+#include "tests/window/support/old_house_test.h"
 #include "tests/window/support/recording.h"
-#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QApplication>
@@ -69,7 +69,7 @@ FoundLog log_in(const char *tag, int round) {
 
 } // namespace
 
-class RecordViewsTest : public WindowTest {
+class RecordViewsTest : public OldHouseTest {
     Q_OBJECT
 
   private slots:
@@ -81,10 +81,6 @@ class RecordViewsTest : public WindowTest {
     void all_of_it_is_seen_on_a_small_screen_in_both_languages();
 
   private:
-    QString old_house(const QByteArray &more = {}) {
-        const QString demo = QStringLiteral(ROUNDLAY_DEMOS "/../tests/document/documents/old-house.roundlay");
-        return written(QStringLiteral("old-house.roundlay"), QByteArray::fromStdString(text_of(demo)) + more);
-    }
     void open(MainWindow &window, const QString &path) {
         window.resize(1300, 800);
         window.show();

@@ -16,8 +16,8 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/scene_view.h"
+#include "tests/window/support/old_house_test.h"
 #include "tests/window/support/recording.h"
-#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QApplication>
@@ -34,7 +34,7 @@
 using namespace roundlay;
 using namespace roundlay::window;
 
-class StateSwitchTest : public WindowTest {
+class StateSwitchTest : public OldHouseTest {
     Q_OBJECT
 
   private slots:
@@ -42,10 +42,6 @@ class StateSwitchTest : public WindowTest {
     void what_was_measured_is_seen_and_not_edited();
 
   private:
-    QString old_house(const QByteArray &more = {}) {
-        const QString demo = QStringLiteral(ROUNDLAY_DEMOS "/../tests/document/documents/old-house.roundlay");
-        return written(QStringLiteral("old-house.roundlay"), QByteArray::fromStdString(text_of(demo)) + more);
-    }
     void open(MainWindow &window, const QString &path) {
         window.resize(1300, 800);
         window.show();

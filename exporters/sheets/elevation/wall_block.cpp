@@ -1,6 +1,7 @@
 #include "exporters/sheets/elevation/wall_block.h"
 
 #include "exporters/sheets/cut_sheet/features.h"
+#include "exporters/sheets/drawing/beside.h"
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
@@ -234,7 +235,7 @@ class Drawer {
         std::stable_sort(all.begin(), all.end(),
                          [](const Piece *a, const Piece *b) { return a->blank.length < b->blank.length; });
         for (const Piece *piece : all)
-            if (!put_in(*piece) && !put_beside(*piece)) without_tag_.push_back(piece->tag);
+            if (!put_in(*piece) && !put_in_opening(*piece)) without_tag_.push_back(piece->tag);
     }
 
     Text tag_text(const Piece &piece) const {
@@ -262,29 +263,13 @@ class Drawer {
         return board_.put(tag_text(piece), places, 0.3);
     }
 
-    /// In the opening next to a short piece, with a line that leads to it.
-    bool put_beside(const Piece &piece) {
-        const Rect face = face_of(piece);
-        const double half = text_width(piece.tag, w_.lettering) / 2, y = face.centre().y;
-        for (const double away : {2.5, 4.0})
-            for (const double side : {1.0, -1.0}) {
-                const double edge = side > 0 ? face.x1 : face.x0;
-                Text text = tag_text(piece);
-                text.at = {edge + side * (away + half), y};
-                const Rect box = box_of(text);
-                if (!board_.is_free(box.grown(0.3), true) || !openings_.hold(box) ||
-                    openings_.is_by_a_size(box))
-                    continue;
-                board_.add(text);
-                board_.add(Path{{{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}},
-                                false,
-                                Line::dimension,
-                                "",
-                                true});
-                board_.add(dot({edge - side * 1.5, y}, 0.4));
-                return true;
-            }
-        return false;
+    /// In the opening next to a short piece.
+    bool put_in_opening(const Piece &piece) {
+        const auto begin = put_beside(board_, face_of(piece), tag_text(piece), [&](const Rect &box) {
+            return openings_.hold(box) && !openings_.is_by_a_size(box);
+        });
+        if (begin) board_.add(dot(*begin, 0.4));
+        return begin.has_value();
     }
 
     /// Where the sections are cut, with an arrow the way they look: toward the wall's left end.

@@ -1,5 +1,6 @@
 #include "exporters/sheets/form/sketch.h"
 
+#include "exporters/sheets/drawing/beside.h"
 #include "exporters/sheets/drawing/text.h"
 #include "kernel/layout/openings/openings.h"
 #include "kernel/survey/survey.h"
@@ -139,8 +140,8 @@ class Drawer {
         for (const Index<Piece> i : all) {
             const Rect face = face_of(w_.layout.pieces[i]);
             const std::string tag = form_tag(w_.logs, i, w_.layout);
-            if (!put_in(face, tag, 3.5) && !put_in(face, tag, least_lettering) && !put_beside(face, tag) &&
-                !put_past_end(face, tag))
+            if (!put_in(face, tag, 3.5) && !put_in(face, tag, least_lettering) &&
+                !put_in_opening(face, tag) && !put_past_end(face, tag))
                 without_tag_.push_back(tag);
         }
     }
@@ -180,38 +181,22 @@ class Drawer {
                 text.at = {end + side * (4 + half), y + up};
                 if (!board_.is_free(box_of(text).grown(0.2), true)) continue;
                 board_.add(text);
-                board_.add(Path{{{edge - side * 1.5, y}, {end + side * 1.5, y}, {end + side * 3.6, y + up}},
-                                false,
-                                Line::dimension,
-                                "",
-                                true});
+                board_.add(
+                    thin_leader({{edge - side * 1.5, y}, {end + side * 1.5, y}, {end + side * 3.6, y + up}}));
                 return true;
             }
         }
         return false;
     }
 
-    /// In the opening next to a short piece, with a line that leads to it.
-    bool put_beside(const Rect &face, const std::string &tag) {
-        const double half = text_width(tag, least_lettering) / 2, y = face.centre().y;
-        for (const double away : {2.5, 4.0})
-            for (const double side : {1.0, -1.0}) {
-                const double edge = side > 0 ? face.x1 : face.x0;
-                Text text = tag_text(tag, least_lettering);
-                text.at = {edge + side * (away + half), y};
-                const Rect box = box_of(text).grown(0.3);
-                if (!board_.is_free(box, true) ||
-                    std::ranges::none_of(holes_, [&](const Rect &hole) { return hole.holds(box); }))
-                    continue;
-                board_.add(text);
-                board_.add(Path{{{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}},
-                                false,
-                                Line::dimension,
-                                "",
-                                true});
-                return true;
-            }
-        return false;
+    /// In the opening next to a short piece.
+    bool put_in_opening(const Rect &face, const std::string &tag) {
+        return put_beside(board_, face, tag_text(tag, least_lettering),
+                          [&](const Rect &box) {
+                              return std::ranges::any_of(
+                                  holes_, [&](const Rect &hole) { return hole.holds(box.grown(0.3)); });
+                          })
+            .has_value();
     }
 
     /// Under the wall, where the others meet it.
