@@ -4,6 +4,7 @@
 #include "exporters/picture/camera.h"
 #include "exporters/print/print.h"
 #include "exporters/sheets/drawing/paper.h"
+#include "exporters/step/options.h"
 #include "exporters/words/voice.h"
 #include "kernel/layout/wood/body.h"
 #include "kernel/record/record.h"
@@ -47,6 +48,7 @@ struct ExportOptions {
     std::optional<sheets::Paper> paper;    ///< of the cut sheets; else by the shell's units
     PictureOptions picture;
     PrintOptions print = {};
+    StepOptions step = {};
 };
 
 /// The house as it was found, laid out: what the logs of its record are pieces of.

@@ -5,25 +5,14 @@
 // for the same shell and time.
 #pragma once
 
+#include "exporters/step/options.h"
 #include "kernel/layout/wood/body.h"
 #include "kernel/shell/shell.h"
 
-#include <cstdint>
-#include <optional>
 #include <string>
 #include <vector>
 
 namespace roundlay {
-
-enum class StepRoute {
-    automatic, ///< own text for every solid whose border can be written down, else the library's
-    library,   ///< the library's text for all solids: slower
-};
-
-struct StepOptions {
-    std::optional<std::int64_t> seconds; ///< time stamp, since 1970 UTC; else SOURCE_DATE_EPOCH, else now
-    StepRoute route = StepRoute::automatic;
-};
 
 /// One assembly, shell over walls over pieces. Equal pieces share one product; every use is named by its tag
 /// and coloured by its wall. `bodies` are those of Layout::models, in their order. Throws
