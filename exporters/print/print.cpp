@@ -1,7 +1,7 @@
 #include "exporters/print/print.h"
 
-#include "exporters/print/packing.h"
 #include "exporters/print/printable.h"
+#include "kernel/geometry/packing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,6 +14,7 @@ namespace roundlay {
 namespace {
 
 constexpr int sides_of_a_bore = 24, sides_of_a_pin = 12;
+constexpr double between_prints = 3; // mm of air
 
 void check(const PrintOptions &options) {
     const auto within = [](double value, double low, double high) { return value >= low && value <= high; };
@@ -104,7 +105,7 @@ class Printer {
                                   0, 0, false});
             }
         }
-        const auto found = packed(prints, options_.bed_x, options_.bed_y);
+        const auto found = packed(prints, options_.bed_x, options_.bed_y, between_prints);
         for (std::size_t i = 0; i < found.size(); ++i) {
             if (!found[i]) return false;
             job_.plates.resize(std::max(job_.plates.size(), found[i]->plate + 1));

@@ -21,6 +21,7 @@ std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolde
                                                Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_stl(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_page(const ExportJob &job, OutputFolder &folder, Progress &progress);
 
@@ -32,7 +33,7 @@ inline bool has_record(const ExportJob &job) {
     return found != Record{};
 }
 
-/// What takes a printer, or a program of triangles, is made where somebody asks for it.
+/// What takes a printer, a router, or a program of triangles, is made where somebody asks for it.
 inline bool only_by_name(const ExportJob &) {
     return false;
 }
@@ -91,6 +92,12 @@ inline std::span<const Exporter> exporters_in_order() {
             "stl", said("STL"),
             said("stl/TAG.stl, each distinct piece at full size as triangles; only where it is asked for"),
             export_stl, only_by_name},
+        Exporter{
+            "router", said("router"),
+            said("router/board-1.nc, programs that cut the templates out of boards, by what is stated with "
+                 "--board, --tool, --feed, --plunge, --spindle and --depth-step; only where it is asked "
+                 "for"),
+            export_router, only_by_name},
     };
     return table;
 }

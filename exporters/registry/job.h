@@ -3,6 +3,7 @@
 
 #include "exporters/picture/camera.h"
 #include "exporters/print/print.h"
+#include "exporters/router/router.h"
 #include "exporters/sheets/drawing/paper.h"
 #include "exporters/step/options.h"
 #include "exporters/words/voice.h"
@@ -49,6 +50,7 @@ struct ExportOptions {
     PictureOptions picture;
     PrintOptions print = {};
     StepOptions step = {};
+    RouterOptions router = {};
 };
 
 /// The house as it was found, laid out: what the logs of its record are pieces of.

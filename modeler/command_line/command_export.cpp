@@ -1,10 +1,12 @@
 #include "exporters/files/terminal_progress.h"
 #include "exporters/registry/export_all.h"
 #include "exporters/registry/make_picture.h"
+#include "exporters/router/program.h"
 #include "exporters/words/words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/interrupts.h"
 #include "modeler/command_line/load.h"
+#include "modeler/command_line/router_options.h"
 #include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
@@ -20,6 +22,7 @@ struct ExportWords {
     DocumentWords document;
     std::string folder, units, paper, view, size;
     std::string scale, bed, clearance, nozzle, pegs; ///< of a print
+    RouterWords router;
     std::vector<std::string> only, without;
     bool force = false;
 };
@@ -121,6 +124,11 @@ bool made_some(const ExportReport &report) {
     return report.written.size() > 1;
 }
 
+bool has_programs(const ExportReport &report) {
+    return std::ranges::any_of(report.written,
+                               [](const OutputFile &file) { return file.name.rfind("router/", 0) == 0; });
+}
+
 /// A kind of which this shell has nothing is only a failure where nothing else was asked for.
 ExitCode code_of(const ExportReport &report, ExitCode printed) {
     for (const ExportFailure &failure : report.left_out)
@@ -185,6 +193,7 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
     auto loaded = load(console, words.document, units);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     ExportJob &job = std::get<Loaded>(loaded).job;
+    options.router = router_options_of(words.router, job.shell.units);
     job.options = options;
     const auto exporters = chosen(words, job);
     if (exporters.empty()) throw UsageError("--without leaves nothing to export");
@@ -195,14 +204,15 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
     }
     const ExportReport &report = std::get<ExportReport>(outcome);
     tell(console, report, words.folder);
+    if (has_programs(report)) console.warn(voice_of(job).words(router_caution()));
     const ExitCode printed = console.json ? console.print(manifest_json(report.manifest)) : ExitCode::fine;
     return code_of(report, printed);
 }
 
 std::string only_help() {
-    std::string help = "only some of these, separated by commas (left out: all but print and stl, and forms "
-                       "where the document "
-                       "has a record):";
+    std::string help =
+        "only some of these, separated by commas (left out: all but print, stl and router, and "
+        "forms where the document has a record):";
     for (const Exporter &exporter : all_exporters())
         help += "\n" + std::string(exporter.name) + ": " + words_of(exporter.makes, {});
     return help;
@@ -228,6 +238,7 @@ CommandRun declare_export(CLI::App &app) {
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
     add_print_options(app, *words);
+    add_router_options(app, words->router);
     app.add_flag(
         "--force", words->force,
         "replace files of your own in the folder too: those that no export made, or that were changed since; "

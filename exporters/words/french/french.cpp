@@ -11,8 +11,8 @@ std::span<const std::span<const Entry>> french_tables() {
         french_of_forms(),    french_of_lists(),      french_of_machining(),  french_of_measured(),
         french_of_mends(),    french_of_openings(),   french_of_page(),       french_of_paper(),
         french_of_plan(),     french_of_program(),    french_of_raising(),    french_of_record(),
-        french_of_report(),   french_of_review(),     french_of_rounds(),     french_of_steps(),
-        french_of_things(),   french_of_trade(),      french_of_woods()};
+        french_of_report(),   french_of_review(),     french_of_rounds(),     french_of_router(),
+        french_of_steps(),    french_of_things(),     french_of_trade(),      french_of_woods()};
     return tables;
 }
 

@@ -1,4 +1,4 @@
-#include "exporters/print/packing.h"
+#include "kernel/geometry/packing.h"
 
 #include <algorithm>
 #include <numeric>
@@ -16,15 +16,15 @@ struct Row {
 
 class Packer {
   public:
-    Packer(double bed_x, double bed_y) : bed_x_(bed_x), bed_y_(bed_y) {}
+    Packer(double bed_x, double bed_y, double air) : bed_x_(bed_x), bed_y_(bed_y), air_(air) {}
 
     std::optional<Packed> put(const Footprint &part) {
         const bool turned = part.x > bed_x_ + rounding || (part.y > part.x && part.y <= bed_x_);
         const double x = turned ? part.y : part.x, y = turned ? part.x : part.y;
         if (x > bed_x_ + rounding || y > bed_y_ + rounding) return {};
         for (Row &row : rows_)
-            if (y <= row.depth + rounding && row.used + air_between + x <= bed_x_ + rounding) {
-                const Packed place{row.plate, row.used + air_between, row.y, turned};
+            if (y <= row.depth + rounding && row.used + air_ + x <= bed_x_ + rounding) {
+                const Packed place{row.plate, row.used + air_, row.y, turned};
                 row.used = place.x + x;
                 return place;
             }
@@ -34,8 +34,8 @@ class Packer {
   private:
     Packed in_new_row(double x, double y, bool turned) {
         for (std::size_t plate = 0; plate < tops_.size(); ++plate)
-            if (tops_[plate] + air_between + y <= bed_y_ + rounding) {
-                const Packed place{plate, 0, tops_[plate] + air_between, turned};
+            if (tops_[plate] + air_ + y <= bed_y_ + rounding) {
+                const Packed place{plate, 0, tops_[plate] + air_, turned};
                 rows_.push_back({plate, place.y, y, x});
                 tops_[plate] = place.y + y;
                 return place;
@@ -45,14 +45,15 @@ class Packer {
         return {tops_.size() - 1, 0, 0, turned};
     }
 
-    double bed_x_, bed_y_;
+    double bed_x_, bed_y_, air_;
     std::vector<Row> rows_;
     std::vector<double> tops_;
 };
 
 } // namespace
 
-std::vector<std::optional<Packed>> packed(const std::vector<Footprint> &parts, double bed_x, double bed_y) {
+std::vector<std::optional<Packed>> packed(const std::vector<Footprint> &parts, double bed_x, double bed_y,
+                                          double air) {
     std::vector<std::size_t> order(parts.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
@@ -61,7 +62,7 @@ std::vector<std::optional<Packed>> packed(const std::vector<Footprint> &parts, d
         return depth(a) != depth(b) ? depth(a) > depth(b) : along(a) > along(b);
     });
     std::vector<std::optional<Packed>> places(parts.size());
-    Packer packer(bed_x, bed_y);
+    Packer packer(bed_x, bed_y, air);
     for (const std::size_t part : order)
         places[part] = packer.put(parts[part]);
     return places;

@@ -1,0 +1,66 @@
+#include "exporters/registry/exporters.h"
+#include "exporters/router/program.h"
+#include "exporters/sheets/pattern/templates.h"
+#include "kernel/compare/cuts_to_make.h"
+
+namespace roundlay {
+
+namespace {
+
+std::vector<RouterShape> shapes_of(const std::vector<sheets::Pattern> &patterns) {
+    std::vector<RouterShape> shapes;
+    for (const sheets::Pattern &pattern : patterns)
+        for (const sheets::PatternFace &face : pattern.faces)
+            shapes.push_back({face.name, face.outline});
+    return shapes;
+}
+
+std::string in_one(const RouterProblems &problems, const Voice &voice) {
+    std::string all;
+    for (const Said &problem : problems)
+        all += (all.empty() ? "" : "; ") + voice.words(problem);
+    return all;
+}
+
+ExportFailure refused(const RouterProblems &problems, const Voice &voice) {
+    return {Trouble::nothing, voice.say("no router program was made: %1", in_one(problems, voice))};
+}
+
+std::optional<ExportFailure> add_programs(const RouterJob &router, const ExportJob &job, OutputFolder &folder,
+                                          Progress &progress) {
+    const Voice voice = voice_of(job);
+    for (std::size_t board = 0; board < router.boards.size(); ++board) {
+        if (progress.cancelled()) return stopped();
+        progress.at("router", static_cast<int>(board), static_cast<int>(router.boards.size()));
+        if (auto failure = add_file(
+                folder, "router/board-" + std::to_string(board + 1) + ".nc",
+                program_text(router, board, called(job.shell), voice),
+                voice.say("a board of templates for a router, millimetres; to be tried in the air first")))
+            return failure;
+    }
+    if (auto failure = add_file(folder, "router/places.csv", to_csv(places_of(router)),
+                                voice.say("which template lies where on which board")))
+        return failure;
+    return add_file(folder, "router/corners.csv", to_csv(corners_of(router)),
+                    voice.say("inner corners that keep the tool's radius"));
+}
+
+} // namespace
+
+std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+    const sheets::Words words(job.shell.units, 16, job.options.language);
+    const auto patterns =
+        sheets::patterns_to_cut(job.layout, cuts_to_make(found_layout(job), job.layout), words);
+    const Voice voice = voice_of(job);
+    if (patterns.empty())
+        return ExportFailure{Trouble::nothing,
+                             voice.say("no router program was made: this shell has no templates")};
+    const auto made = router_job(shapes_of(patterns), job.options.router);
+    if (const auto *problems = std::get_if<RouterProblems>(&made)) return refused(*problems, voice);
+    const auto &router = std::get<RouterJob>(made);
+    if (auto failure = add_programs(router, job, folder, progress)) return failure;
+    if (router.left_out.empty()) return {};
+    return ExportFailure{Trouble::nothing, in_one(router.left_out, voice)};
+}
+
+} // namespace roundlay

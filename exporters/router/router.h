@@ -1,0 +1,111 @@
+// Shapes to be cut out of boards by a router: contours that the middle of the tool follows, nested on boards.
+//
+// All lengths are millimetres, speeds millimetres a minute. x and y are those of a board seen from above,
+// from its lower left corner; z is 0 at the board's top and points up.
+#pragma once
+
+#include "kernel/geometry/vec.h"
+#include "kernel/measure/said.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace roundlay {
+
+struct RouterBoardSize {
+    double length = 0, width = 0, thickness = 0; ///< length along x
+};
+
+/// What a person states. What has no value here was not stated: nobody else knows what their tool, their wood
+/// and their machine bear, so nothing is assumed.
+struct RouterOptions {
+    std::optional<RouterBoardSize> board;
+    std::optional<double> tool;       ///< diameter of a straight cutter that cuts to its centre
+    std::optional<double> feed;       ///< along the contour
+    std::optional<double> plunge;     ///< straight down
+    std::optional<double> spindle;    ///< turns a minute
+    std::optional<double> depth_step; ///< the most that is taken off at one pass
+    double safe_height = 20;          ///< over the board's top, where the tool moves from place to place
+    double through = 0.3;             ///< below the board, into what it lies on
+    std::optional<double> margin;     ///< from the board's border to a template; else usual_air
+    std::optional<double> spacing;    ///< between two templates; else usual_air
+    int tabs = 4;                     ///< bridges that hold a template, 2 to 20
+    double tab_width = 8, tab_height = 3;
+};
+
+/// What is to be cut out: its outline stays, the wood round it goes.
+struct RouterShape {
+    std::string name;
+    std::vector<Vec2> outline; ///< closed, counter-clockwise, does not cross itself
+};
+
+/// An inner corner that a round tool leaves full.
+struct InnerCorner {
+    Vec2 at;
+    double left = 0; ///< how far from the corner wood stays, along the line that halves it
+};
+
+/// One straight move or one arc of the middle of the tool.
+struct RouterMove {
+    Vec2 to;
+    std::optional<Vec2> centre = {}; ///< of an arc
+    bool counter_clockwise = false;
+    bool over_tab = false; ///< not below the top of the tab
+};
+
+/// Round a template clockwise as seen from above, so that its wood lies to the right of the tool.
+struct RouterContour {
+    Vec2 start;              ///< on it, in the middle of a straight move
+    Vec2 lead_from, lead_to; ///< a quarter round into it and one out of it, through wood that goes
+    Vec2 lead_centre;
+    std::vector<RouterMove> moves; ///< from `start` back to it
+};
+
+struct RouterUse {
+    std::string name;         ///< of the shape
+    bool turned_over = false; ///< the template is its mirror image
+};
+
+/// One shape that is cut once. Its outline has its lower left corner at the origin.
+struct RouterTemplate {
+    std::vector<RouterUse> uses; ///< all shapes that are alike; the first is as it lies
+    std::vector<Vec2> outline;
+    Vec2 size;
+    RouterContour contour;
+    std::vector<InnerCorner> corners;
+};
+
+struct RouterPlace {
+    std::size_t which = 0; ///< index into RouterJob::templates
+    Vec2 at;               ///< of its lower left corner on the board
+    bool turned = false;   ///< by a quarter, counter-clockwise
+};
+
+using RouterProblems = std::vector<Said>;
+
+struct RouterJob {
+    RouterOptions stated; ///< complete: each has a value
+    std::vector<RouterTemplate> templates;
+    std::vector<std::vector<RouterPlace>> boards;
+    RouterProblems left_out; ///< shapes that no router cuts, each with its name
+};
+
+/// Shapes alike by this are one template.
+inline constexpr double same_template_by = 0.02;
+/// The least air round a template: the groove, the lead beside it and a web that holds.
+double least_air(double tool);
+double usual_air(double tool);
+/// The cutter's lowest passes, from the first down; all below 0, the last `through` below the board.
+std::vector<double> pass_depths(const RouterOptions &complete);
+
+/// Everything that stands against it at once, each with what is needed. What nothing that could be stated
+/// would help is left out of the job; where that is all, it is what stands against it.
+std::variant<RouterJob, RouterProblems> router_job(const std::vector<RouterShape> &shapes,
+                                                   const RouterOptions &options);
+
+/// Where a point of the template lies on the board.
+Vec2 on_board(const RouterJob &job, const RouterPlace &place, Vec2 point);
+
+} // namespace roundlay
