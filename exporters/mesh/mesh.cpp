@@ -1,8 +1,8 @@
 #include "exporters/mesh/mesh.h"
 
+#include "exporters/mesh/bore_rings.h"
 #include "exporters/mesh/carve.h"
 #include "exporters/mesh/triangulate.h"
-#include "kernel/geometry/tolerance.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -40,25 +40,6 @@ struct Flattening {
         return mirrored ? Vec2{-flat.x, flat.y} : flat;
     }
 };
-
-/// Crossings of a level ray to the right, even-odd over all loops.
-bool contains(const Polyhedron &hewn, const Face &face, Vec2 p) {
-    bool inside = false;
-    for (const Loop &loop : face.loops) {
-        for (std::size_t i = 0, j = loop.size() - 1; i < loop.size(); j = i++) {
-            const Vec3 a = hewn.vertices[loop[i]], b = hewn.vertices[loop[j]];
-            if ((a.y > p.y) == (b.y > p.y)) continue;
-            if (p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) inside = !inside;
-        }
-    }
-    return inside;
-}
-
-/// Bores open in faces that are level or slant a little with a log's taper, never in upright ones.
-bool looks(const Face &face, double up) {
-    constexpr double upright = 0.5; // anything between the two kinds
-    return face.plane.normal.z * up > upright;
-}
 
 class MeshBuilder {
   public:
@@ -102,34 +83,18 @@ class MeshBuilder {
     }
 
     void add_bore(const Bore &bore) {
-        const std::optional<std::size_t> over = opens_in(bore, bore.z_to, +1.0),
-                                         under = opens_in(bore, bore.z_from, -1.0);
-        const Loop low = add_ring(bore, bore.z_from, under), high = add_ring(bore, bore.z_to, over);
+        const BoreRings rings = rings_of(body_.hewn, bore, sides_);
+        const Loop low = add_ring(rings.low), high = add_ring(rings.high);
         add_wall(bore, low, high);
-        open_or_close(over, +1.0, Loop(high.rbegin(), high.rend()));
-        open_or_close(under, -1.0, low);
+        open_or_close(rings.high.face, +1.0, Loop(high.rbegin(), high.rend()));
+        open_or_close(rings.low.face, -1.0, low);
     }
 
-    /// The face that the bore opens in at this end; none where it ends blind.
-    std::optional<std::size_t> opens_in(const Bore &bore, double z, double outward) const {
-        for (std::size_t i = 0; i < body_.hewn.faces.size(); ++i) {
-            const Face &face = body_.hewn.faces[i];
-            if (!looks(face, outward)) continue;
-            if (std::abs(face.plane.height_at(bore.x, bore.y) - z) > tolerance::weld) continue;
-            if (contains(body_.hewn, face, {bore.x, bore.y})) return i;
-        }
-        return std::nullopt;
-    }
-
-    /// Counter-clockwise from above. In the face that the bore opens in, else level.
-    Loop add_ring(const Bore &bore, double z, std::optional<std::size_t> face) {
+    Loop add_ring(const BoreRing &from) {
         Loop ring;
-        const double radius = bore.diameter / 2;
-        for (int i = 0; i < sides_; ++i) {
-            const double angle = 2 * std::numbers::pi * i / sides_;
-            const double x = bore.x + radius * std::cos(angle), y = bore.y + radius * std::sin(angle);
+        for (const Vec3 &corner : from.corners) {
             ring.push_back(static_cast<int>(mesh_.points.size()));
-            mesh_.points.push_back({x, y, face ? body_.hewn.faces[*face].plane.height_at(x, y) : z});
+            mesh_.points.push_back(corner);
         }
         for (int i = 0; i < sides_; ++i)
             mesh_.edges.push_back({ring[i], ring[(i + 1) % sides_]});

@@ -23,6 +23,7 @@ std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &fol
 std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_stl(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_ifc(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_page(const ExportJob &job, OutputFolder &folder, Progress &progress);
 
 /// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
@@ -33,7 +34,7 @@ inline bool has_record(const ExportJob &job) {
     return found != Record{};
 }
 
-/// What takes a printer, a router, or a program of triangles, is made where somebody asks for it.
+/// What takes a printer, a router, an architect or a program of triangles is made where somebody asks for it.
 inline bool only_by_name(const ExportJob &) {
     return false;
 }
@@ -98,6 +99,10 @@ inline std::span<const Exporter> exporters_in_order() {
                  "--board, --tool, --feed, --plunge, --spindle and --depth-step; only where it is asked "
                  "for"),
             export_router, only_by_name},
+        Exporter{"ifc", said("IFC"),
+                 said("shell.ifc, the shell for an architect's program: storeys, walls, every piece with its "
+                      "body, openings, pegs and quantities; only where it is asked for"),
+                 export_ifc, only_by_name},
     };
     return table;
 }

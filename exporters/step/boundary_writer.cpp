@@ -1,5 +1,6 @@
 #include "exporters/step/boundary_writer.h"
 
+#include "exporters/part21/placing.h"
 #include "kernel/boundary/rim.h"
 
 #include <algorithm>
@@ -7,34 +8,13 @@
 
 namespace roundlay::step {
 
+using part21::along_axes;
 using part21::DataWriter;
 using part21::Ref;
+using part21::same_direction;
+using part21::to_finest;
 
 namespace {
-
-/// Points are written to this, mm: rounding noise of the sums before is dropped, and lengths stated in short
-/// figures come out in short figures. A log's volume moves by some 1e-13 of itself.
-constexpr double finest = 1e-10;
-
-double to_finest(double v) {
-    return std::round(v / finest) / (1 / finest);
-}
-
-Vec3 to_finest(Vec3 p) {
-    return {to_finest(p.x), to_finest(p.y), to_finest(p.z)};
-}
-
-/// Unit directions closer than this are one: over the longest log they part by less than `finest`.
-constexpr double same_direction = 4e-15;
-
-/// Without the last figures' noise, so that what runs along an axis says so exactly.
-Vec3 along_axes(Vec3 v) {
-    const auto snap = [](double c) {
-        if (std::abs(c) < same_direction) return 0.0;
-        return std::abs(std::abs(c) - 1) < same_direction ? std::copysign(1.0, c) : c;
-    };
-    return {snap(v.x), snap(v.y), snap(v.z)};
-}
 
 /// Writes each direction once: a piece has few of them and many edges.
 class Directions {

@@ -1,7 +1,7 @@
 // A solid as STEP text, straight from its border in doubles.
 #pragma once
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 #include "kernel/boundary/boundary.h"
 
 #include <string>

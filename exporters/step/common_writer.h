@@ -1,7 +1,7 @@
 // What all products of a file share: application context, units, accuracy.
 #pragma once
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 
 #include <string>
 

@@ -1,7 +1,7 @@
 #include "exporters/step/library_solid.h"
 
+#include "exporters/part21/part21_reader.h"
 #include "exporters/step/library_settings.h"
-#include "exporters/step/part21_reader.h"
 #include "kernel/solid/guarded.h"
 
 #include <STEPControl_Writer.hxx>

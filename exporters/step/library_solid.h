@@ -4,7 +4,7 @@
 // ours: products, names, colours and header are the same whichever way a solid came.
 #pragma once
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 #include "kernel/solid/solid.h"
 
 #include <string>

@@ -1,6 +1,7 @@
 #include "exporters/step/product_tree.h"
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
+#include "exporters/part21/placing.h"
 #include "kernel/layout/pieces/stock.h"
 
 #include <charconv>
@@ -17,12 +18,6 @@ constexpr std::size_t longest_description = 240;
 
 std::string name_of(const std::string &name, const std::string &otherwise) {
     return name.empty() ? otherwise : part21::shortened(name, longest_name);
-}
-
-/// Where a frame stands, seen from another.
-Frame seen_from(const Frame &frame, const Frame &from) {
-    return {from.to_local(frame.origin), from.direction_to_local(frame.x), from.direction_to_local(frame.y),
-            from.direction_to_local(frame.z)};
 }
 
 std::string millimetres(double value) {
@@ -63,7 +58,7 @@ Part part_for(const Shell &shell, const Layout &layout, const Piece &piece, std:
 }
 
 Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part) {
-    Use use{piece.model.at(), piece.tag, seen_from(piece.frame, wall), std::nullopt,
+    Use use{piece.model.at(), piece.tag, part21::seen_from(piece.frame, wall), std::nullopt,
             attributes_of_use(layout, piece)};
     const Colour colour = wall_colour(part_of(layout, piece).number());
     if (colour != part.colour) use.colour = colour;

@@ -1,7 +1,7 @@
 // Products, assembly, colours, attributes and validation properties as STEP text.
 #pragma once
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 #include "exporters/step/product_tree.h"
 #include "kernel/boundary/boundary.h"
 #include "kernel/boundary/measures.h"

@@ -2,7 +2,7 @@
 // user defined attributes (release 1.8) and for geometric validation properties (release 4.4).
 #pragma once
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 #include "exporters/step/product_tree.h"
 #include "kernel/boundary/boundary.h"
 #include "kernel/boundary/measures.h"

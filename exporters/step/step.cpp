@@ -1,7 +1,7 @@
 #include "exporters/step/step.h"
 
-#include "exporters/step/header.h"
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/header.h"
+#include "exporters/part21/part21_text.h"
 #include "exporters/step/product_writer.h"
 #include "kernel/boundary/face_words.h"
 
@@ -14,13 +14,16 @@ namespace {
 /// Header names beyond this are cut; ISO 10303-21 lets readers stop at 256 characters.
 constexpr std::size_t longest_header_name = 200;
 
+/// AP214.
+constexpr std::string_view schema = "AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }";
+
 std::string header_for(std::vector<std::string> descriptions, const std::string &name, const Project &project,
                        const StepOptions &options) {
     const auto fitting = [](const std::string &text) { return part21::shortened(text, longest_header_name); };
     if (!project.number.empty()) descriptions.push_back(fitting("project " + project.number));
-    return step::header_of({std::move(descriptions), fitting(name), fitting(project.creator),
-                            fitting(project.owner), fitting(project.approved),
-                            step::time_of_export(options.seconds)});
+    return part21::header_of({std::move(descriptions), fitting(name), fitting(project.creator),
+                              fitting(project.owner), fitting(project.approved),
+                              part21::time_of_export(options.seconds), std::string(schema)});
 }
 
 /// How a piece lies in its own frame, for whoever clamps it.
@@ -58,7 +61,7 @@ std::string file_of(const std::string &header, const step::ProductTree &tree,
     solids.reserve(bodies.size());
     for (const BodyOf &body : bodies)
         solids.push_back(part_solid(body, options.route));
-    return header + step::data_of(tree, solids, step::Extras{}) + step::footer();
+    return header + step::data_of(tree, solids, step::Extras{}) + part21::footer();
 }
 
 } // namespace

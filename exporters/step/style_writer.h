@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/mesh/palette.h"
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 
 #include <utility>
 #include <vector>

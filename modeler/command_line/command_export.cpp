@@ -211,8 +211,8 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
 
 std::string only_help() {
     std::string help =
-        "only some of these, separated by commas (left out: all but print, stl and router, and "
-        "forms where the document has a record):";
+        "only some of these, separated by commas (left out: all but print, stl, router and ifc, "
+        "and forms where the document has a record):";
     for (const Exporter &exporter : all_exporters())
         help += "\n" + std::string(exporter.name) + ": " + words_of(exporter.makes, {});
     return help;

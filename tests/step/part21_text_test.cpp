@@ -1,6 +1,6 @@
 // How strings, numbers and instances are spelt, after ISO 10303-21:2002 clause 6.3.
-#include "exporters/step/part21_reader.h"
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_reader.h"
+#include "exporters/part21/part21_text.h"
 #include "tests/support/catch.h"
 
 #include <rapidcheck.h>

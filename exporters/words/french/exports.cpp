@@ -8,8 +8,19 @@ namespace {
 constexpr Entry entries[] = {
     {"%1 at full size as triangles, millimetres, in its own frame",
      "%1 en vraie grandeur en triangles, millimètres, dans son propre repère"},
+    {"Bodies have plane faces alone. Cuts that are plane are exact, a bore is a prism of %1 sides and of its "
+     "volume, round surfaces are flats; BodyWithin says how far off those lie. NetVolume is of the wood "
+     "itself.",
+     "Les corps n’ont que des faces planes. Les coupes planes sont exactes, un perçage est un prisme de %1 "
+     "côtés et de même volume, les surfaces rondes sont à facettes ; BodyWithin dit de combien elles s’en "
+     "écartent. NetVolume est celui du bois lui-même."},
+    {"IFC", "IFC"},
     {"STEP", "STEP"},
     {"STL", "STL"},
+    {"Walls have no body of their own, and the pieces are cut out where openings are: an opening is told as "
+     "a box, to be cut out of nothing.",
+     "Les murs n’ont pas de corps propre, et les pièces sont déjà coupées aux ouvertures : une ouverture est "
+     "donnée comme une boîte, à ne retrancher de rien."},
     {"a plate to be printed, each part by its tag", "un plateau à imprimer, chaque partie par son repère"},
     {"a plate to be printed, millimetres", "un plateau à imprimer, millimètres"},
     {"all lists, a sheet each, with filters and sums by formulas",
@@ -55,8 +66,13 @@ constexpr Entry entries[] = {
     {"sheets", "fiches"},
     {"shell.glb, the shell for phones, browsers and slides",
      "shell.glb, la coque pour téléphones, navigateurs et diapositives"},
+    {"shell.ifc, the shell for an architect's program: storeys, walls, every piece with its body, openings, "
+     "pegs and quantities; only where it is asked for",
+     "shell.ifc, la coque pour le logiciel d’un architecte : niveaux, murs, chaque pièce avec son corps, "
+     "ouvertures, chevilles et quantités ; seulement à la demande"},
     {"shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
      "shell.step, toute la coque en solides, et pieces/TAG.step par pièce différente"},
+    {"site", "terrain"},
     {"stl/TAG.stl, each distinct piece at full size as triangles; only where it is asked for",
      "stl/REPÈRE.stl, chaque pièce différente en vraie grandeur en triangles ; seulement à la demande"},
     {"tags", "repères"},
@@ -65,6 +81,10 @@ constexpr Entry entries[] = {
     {"templates", "gabarits"},
     {"templates.pdf, every tail and notch at full size, and the same as DXF for a machine",
      "templates.pdf, chaque queue et entaille en vraie grandeur, et de même en DXF pour une machine"},
+    {"the heavier end of an estimate; no lift plan: see Caution of the building",
+     "le plus lourd d’une estimation, ce n’est pas un plan de levage : voir Caution du bâtiment"},
+    {"the shell as a building, IFC 4, millimetres", "la coque comme bâtiment, IFC 4, millimètres"},
+    {"walls, from the foundation up", "murs, depuis la fondation"},
     {"which log lies where on which plate", "quelle pièce est où sur quel plateau"},
 };
 

@@ -1,6 +1,6 @@
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 
-#include "exporters/step/utf8.h"
+#include "exporters/part21/utf8.h"
 
 #include <algorithm>
 #include <charconv>
@@ -11,8 +11,8 @@ namespace roundlay::part21 {
 
 namespace {
 
-/// Lists are folded after this many bytes, for readers with short line buffers.
-constexpr std::size_t fold = 72;
+/// Lists are folded after this many bytes.
+constexpr std::size_t longest_line = 72;
 
 void append_hex(std::string &to, char32_t character, int digits) {
     static constexpr char figures[] = "0123456789ABCDEF";
@@ -87,6 +87,12 @@ Ref DataWriter::open() {
     return {last_};
 }
 
+void DataWriter::fold(std::size_t &line) {
+    if (text_.size() - line <= longest_line) return;
+    text_ += '\n';
+    line = text_.size();
+}
+
 void DataWriter::append(Ref ref) {
     text_ += '#';
     char digits[16];
@@ -98,10 +104,7 @@ void DataWriter::append(const std::vector<Ref> &refs) {
     std::size_t line = text_.size();
     for (std::size_t i = 0; i < refs.size(); ++i) {
         if (i > 0) text_ += ',';
-        if (text_.size() - line > fold) {
-            text_ += '\n';
-            line = text_.size();
-        }
+        fold(line);
         append(refs[i]);
     }
     text_ += ')';

@@ -1,4 +1,4 @@
-#include "exporters/step/utf8.h"
+#include "exporters/part21/utf8.h"
 
 namespace roundlay::utf8 {
 

@@ -1,4 +1,4 @@
-#include "exporters/step/part21_reader.h"
+#include "exporters/part21/part21_reader.h"
 
 #include <charconv>
 #include <stdexcept>

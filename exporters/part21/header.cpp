@@ -1,6 +1,6 @@
-#include "exporters/step/header.h"
+#include "exporters/part21/header.h"
 
-#include "exporters/step/part21_text.h"
+#include "exporters/part21/part21_text.h"
 
 #include <charconv>
 #include <chrono>
@@ -9,7 +9,7 @@
 #include <stdexcept>
 #include <string_view>
 
-namespace roundlay::step {
+namespace roundlay::part21 {
 
 namespace {
 
@@ -33,7 +33,6 @@ std::string iso_8601(std::int64_t seconds) {
 } // namespace
 
 std::string header_of(const HeaderFacts &facts) {
-    using part21::spelt;
     const std::string program = spelt("roundlay " ROUNDLAY_VERSION);
     std::string descriptions;
     for (const std::string &each : facts.descriptions)
@@ -41,7 +40,7 @@ std::string header_of(const HeaderFacts &facts) {
     return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + descriptions + "),'2;1');\nFILE_NAME(" +
            spelt(facts.name) + "," + spelt(iso_8601(facts.seconds)) + ",(" + spelt(facts.author) + "),(" +
            spelt(facts.organisation) + ")," + program + "," + program + "," + spelt(facts.approved) +
-           ");\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }'));\nENDSEC;\nDATA;\n";
+           ");\nFILE_SCHEMA((" + spelt(facts.schema) + "));\nENDSEC;\nDATA;\n";
 }
 
 std::string footer() {
@@ -65,4 +64,4 @@ std::int64_t time_of_export(const std::optional<std::int64_t> &stated) {
         .count();
 }
 
-} // namespace roundlay::step
+} // namespace roundlay::part21

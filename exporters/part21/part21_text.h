@@ -3,7 +3,10 @@
 
 #include "kernel/geometry/vec.h"
 
+#include <array>
+#include <cstdint>
 #include <initializer_list>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -32,6 +35,14 @@ struct Typed {
     std::string_view type; ///< e.g. LENGTH_MEASURE
     double value = 0;
 };
+/// The same of any other kind of value: a string, a whole number, a truth.
+template <typename Value> struct TypedValue {
+    std::string_view type;
+    Value value;
+};
+template <typename Value> TypedValue<Value> typed(std::string_view type, Value value) {
+    return {type, std::move(value)};
+}
 struct Unset {};   ///< $
 struct Derived {}; ///< *
 
@@ -89,13 +100,17 @@ class DataWriter {
         if (!first) text_ += ',';
         first = false;
     }
+    /// Breaks a list's line, for readers with short line buffers.
+    void fold(std::size_t &line);
     void append(Ref ref);
     void append(const std::vector<Ref> &refs);
     template <typename Number> void append(const std::vector<Number> &items) {
         text_ += '(';
         bool first = true;
-        for (const Number item : items) {
+        std::size_t line = text_.size();
+        for (const Number &item : items) {
             separate(first);
+            fold(line);
             append(item);
         }
         text_ += ')';
@@ -105,10 +120,26 @@ class DataWriter {
     void append(const std::string &name) { append(std::string_view(name)); }
     void append(bool value) { text_ += value ? ".T." : ".F."; }
     void append(int value) { text_ += std::to_string(value); }
+    void append(std::int64_t value) { text_ += std::to_string(value); }
     void append(double value) { append_real(text_, value); }
     void append(Vec3 v);
+    template <std::size_t count> void append(const std::array<int, count> &items) {
+        append(std::vector<int>(items.begin(), items.end()));
+    }
     void append(Enumeration value);
     void append(Typed value);
+    template <typename Value> void append(const TypedValue<Value> &value) {
+        text_ += value.type;
+        text_ += '(';
+        append(value.value);
+        text_ += ')';
+    }
+    template <typename Value> void append(const std::optional<Value> &value) {
+        if (value)
+            append(*value);
+        else
+            append(Unset{});
+    }
     void append(Unset) { text_ += '$'; }
     void append(Derived) { text_ += '*'; }
 

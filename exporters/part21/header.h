@@ -6,16 +6,17 @@
 #include <string>
 #include <vector>
 
-namespace roundlay::step {
+namespace roundlay::part21 {
 
 struct HeaderFacts {
     std::vector<std::string> descriptions; ///< what is in the file, a phrase each
     std::string name;                      ///< of the shell or the piece
     std::string author, organisation, approved;
     std::int64_t seconds = 0; ///< since 1970, UTC
+    std::string schema;       ///< that the data follow, as FILE_SCHEMA has it
 };
 
-/// HEADER and the opening of DATA, for AP214 (AUTOMOTIVE_DESIGN), as ISO 10303-21 asks.
+/// HEADER and the opening of DATA, as ISO 10303-21 asks.
 std::string header_of(const HeaderFacts &facts);
 
 /// What closes the file behind the data section.
@@ -25,4 +26,4 @@ std::string footer();
 /// SOURCE_DATE_EPOCH is no whole number of seconds.
 std::int64_t time_of_export(const std::optional<std::int64_t> &stated);
 
-} // namespace roundlay::step
+} // namespace roundlay::part21
