@@ -98,6 +98,17 @@ TEST_CASE("the same document gives the same bytes") {
     }
 }
 
+TEST_CASE("a house for the architect is made where it is asked for, in the person's language") {
+    const Home home;
+    const RunOptions at = {.environment = {{"SOURCE_DATE_EPOCH", "1780000000"}}};
+    REQUIRE(home.export_with({"--only", "ifc", "--language", "fr"}, at).code == 0);
+    const std::string ifc = text_of(home.out() / "shell.ifc");
+    CHECK_THAT(ifc, ContainsSubstring("FILE_SCHEMA(('IFC4'));") && ContainsSubstring("'mur A'") &&
+                        ContainsSubstring("'A-01-1'"));
+    REQUIRE(home.export_with({"--only", "ifc", "--language", "fr"}, at).code == 0);
+    CHECK(text_of(home.out() / "shell.ifc") == ifc);
+}
+
 TEST_CASE("--only selects, and the manifest keeps what an earlier export of the same document made") {
     const Home home;
     REQUIRE(home.export_with({"--only", "list"}).code == 0);
