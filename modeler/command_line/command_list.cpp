@@ -4,6 +4,7 @@
 #include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/progress_words.h"
+#include "exporters/lists/schema.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
@@ -18,6 +19,7 @@
 #include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cstdio>
@@ -29,7 +31,7 @@ namespace {
 
 struct ListOptions {
     DocumentWords document;
-    std::string what = "cut", units;
+    std::string what = "cut", units, schema;
     bool csv = false;
 };
 
@@ -83,11 +85,16 @@ constexpr NamedTable tables[] = {
     {"fabric", fabric_of},
     {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
 
-Table chosen(const Listed &listed, const std::string &what) {
+/// The list's own name, or a UsageError that tells those that there are.
+std::string named(const std::string &what) {
     std::vector<std::string> names;
     for (const NamedTable &table : tables)
         names.emplace_back(table.name);
-    const std::string name = one_of("list", what, names);
+    return one_of("list", what, names);
+}
+
+Table chosen(const Listed &listed, const std::string &what) {
+    const std::string name = named(what);
     for (const NamedTable &table : tables)
         if (name == table.name) return table.make(listed);
     return {};
@@ -212,7 +219,21 @@ bool lacks_found_house(const Console &console, const Input &input, const ExportJ
     return true;
 }
 
+/// That of all lists, narrowed to the one.
+std::string schema_of(const std::string &what) {
+    nlohmann::ordered_json schema = nlohmann::ordered_json::parse(lists_schema());
+    schema.erase("anyOf");
+    schema["allOf"] = {{{"$ref", "#/definitions/" + named(what)}}};
+    return schema.dump(1) + "\n";
+}
+
 ExitCode run_list(const Console &console, const ListOptions &options) {
+    if (!options.schema.empty()) {
+        if (!options.document.file.empty())
+            throw UsageError("--schema is of every document; leave " + options.document.file + " out");
+        return console.print(schema_of(options.schema));
+    }
+    if (options.document.file.empty()) throw UsageError("FILE is required");
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
@@ -261,6 +282,10 @@ CommandRun declare_list(CLI::App &app) {
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     app.add_option("--units", options->units, "metric or imperial instead of the document's own")
         ->type_name("SYSTEM");
+    app.add_option("--schema", options->schema,
+                   "a JSON Schema of that list as --json prints it, without FILE")
+        ->type_name("WHAT");
+    app.get_option("FILE")->required(false);
     return [options](const Console &console) { return run_list(console, *options); };
 }
 

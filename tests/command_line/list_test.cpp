@@ -68,6 +68,19 @@ TEST_CASE("a reader that goes away is fine, a full disk is not") {
     CHECK_THAT(full.err, ContainsSubstring("cannot write to the standard output"));
 }
 
+TEST_CASE("the schema of a list is printed without a document, and a document without it is asked for") {
+    const Ran schema = run({"list", "--schema", "pieces"});
+    CHECK(schema.code == 0);
+    const auto told = nlohmann::json::parse(schema.out);
+    CHECK(told["allOf"][0]["$ref"] == "#/definitions/pieces");
+    CHECK(told["definitions"]["pieces"]["items"]["required"][0] == "tag");
+    const Ran unknown = run({"list", "--schema", "peices"});
+    CHECK(unknown.code == 2);
+    CHECK_THAT(unknown.err, ContainsSubstring("did you mean \"pieces\"?"));
+    CHECK(run({"list", "cabin.roundlay", "--schema", "pieces"}).code == 2);
+    CHECK(run({"list"}).code == 2);
+}
+
 TEST_CASE("sills and heads at the listed seams leave no sliver, and others do") {
     const std::string plain = run({"new", "-"}).out;
     const auto seams = nlohmann::json::parse(run({"list", "-", "seams", "--json"}, {.input = plain}).out);
