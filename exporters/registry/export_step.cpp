@@ -4,11 +4,21 @@
 
 namespace roundlay {
 
+namespace {
+
+std::string kind_words(const StepOptions &options) {
+    return std::string(options.schema == StepSchema::ap242 ? "AP242" : "AP214") +
+           (options.unit == StepUnit::inch ? ", inches" : ", millimetres");
+}
+
+} // namespace
+
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     const int count = count_of(job.layout.models);
     progress.at("STEP", 0, count + 1);
-    if (auto failure = add_file(folder, "shell.step", write_shell_step(job.shell, job.layout, job.bodies),
-                                "the whole shell as one STEP assembly, AP214, millimetres"))
+    if (auto failure = add_file(folder, "shell.step",
+                                write_shell_step(job.shell, job.layout, job.bodies, job.options.step),
+                                "the whole shell as one STEP assembly, " + kind_words(job.options.step)))
         return failure;
     const auto names = piece_file_names(job.layout);
     for (const auto i : job.layout.models.indices()) {
@@ -16,10 +26,14 @@ std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &fol
         progress.at("STEP", i.number() + 1, count + 1);
         const auto &pieces = job.layout.models[i].pieces;
         const Piece &first = job.layout.pieces.at(pieces.front());
-        const std::string what = "one STEP solid in the piece frame, for " + std::to_string(pieces.size()) +
-                                 (pieces.size() == 1 ? " piece" : " equal pieces");
-        if (auto failure = add_file(folder, "pieces/" + names[i] + ".step",
-                                    write_piece_step(job.shell, job.layout, first, job.bodies[i]), what))
+        const std::string what =
+            std::string(job.options.step.with_stock ? "the finished piece and its stock as two STEP products"
+                                                    : "one STEP solid") +
+            " in the piece frame, for " + std::to_string(pieces.size()) +
+            (pieces.size() == 1 ? " piece" : " equal pieces");
+        if (auto failure = add_file(
+                folder, "pieces/" + names[i] + ".step",
+                write_piece_step(job.shell, job.layout, first, job.bodies[i], job.options.step), what))
             return failure;
     }
     return {};

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/part21/part21_text.h"
+#include "exporters/step/options.h"
 
 #include <string>
 
@@ -9,10 +10,11 @@ namespace roundlay::step {
 
 struct Commons {
     part21::Ref product_context, definition_context;
-    part21::Ref millimetre, radian, steradian, accuracy;
+    const char *unit_words; ///< "millimetres"
+    part21::Ref length, radian, steradian, accuracy;
 };
 
-Commons add_commons(part21::DataWriter &data);
+Commons add_commons(part21::DataWriter &data, StepSchema schema, StepUnit unit);
 
 /// The representation context of one product. Every product needs its own: a placement relates
 /// representations of different contexts (ISO 10303-43).

@@ -4,6 +4,7 @@
 #include "exporters/part21/placing.h"
 #include "kernel/layout/pieces/stock.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace roundlay::step {
@@ -48,21 +49,66 @@ std::string alike(const Layout &layout, const Model &model) {
     return part21::shortened(text, longest_description);
 }
 
-Part part_for(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t body) {
+/// Told apart in grey as well, darker the older.
+Colour wood_colour(Fabric fabric) {
+    switch (fabric) {
+    case Fabric::newly_cut:
+        return {0xf0, 0xd8, 0xa0};
+    case Fabric::replacement:
+        return {0xe0, 0x9a, 0x50};
+    case Fabric::patched:
+        return {0x8a, 0x7c, 0x5a};
+    case Fabric::kept:
+        break;
+    }
+    return {0x60, 0x5c, 0x58};
+}
+
+Colour colour_of(const Layout &layout, const Piece &piece, StepColours colours) {
+    return colours == StepColours::wood ? wood_colour(piece.fabric)
+                                        : wall_colour(part_of(layout, piece).number());
+}
+
+std::string capital(std::string name) {
+    name[0] = static_cast<char>(name[0] - 'a' + 'A');
+    return name;
+}
+
+/// "Wall A", as its group is called.
+std::string group_name(const Layout &layout, const Piece &piece) {
+    return capital(part21::shortened(part_name(layout, part_of(layout, piece)), longest_name));
+}
+
+Part part_for(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t body,
+              StepColours colours) {
     Part part;
     part.name = piece.tag;
-    part.colour = wall_colour(part_of(layout, piece).number());
+    part.colour = colour_of(layout, piece, colours);
     part.attributes = attributes_of_part(shell, piece);
     part.body = body;
     return part;
 }
 
-Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part) {
+Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part,
+           StepColours colours) {
     Use use{piece.model.at(), piece.tag, part21::seen_from(piece.frame, wall), std::nullopt,
             attributes_of_use(layout, piece)};
-    const Colour colour = wall_colour(part_of(layout, piece).number());
+    const Colour colour = colour_of(layout, piece, colours);
     if (colour != part.colour) use.colour = colour;
     return use;
+}
+
+/// The stick that it is cut from.
+Part stock_part(const Piece &piece) {
+    constexpr Colour pale{0xe8, 0xe8, 0xe0};
+    Part part;
+    part.id = piece.tag + "-stock";
+    part.name = piece.tag + " stock";
+    part.description = "the stick that " + piece.tag + " is cut from, as it lies in the same frame";
+    part.colour = pale;
+    part.body = 1;
+    part.layers = {"Stock"};
+    return part;
 }
 
 } // namespace
@@ -82,7 +128,7 @@ std::string slug_of(const std::string &name) {
     return slug.empty() ? "SHELL" : slug;
 }
 
-ProductTree tree_of(const Shell &shell, const Layout &layout) {
+ProductTree tree_of(const Shell &shell, const Layout &layout, StepColours colours) {
     ProductTree tree;
     tree.id = slug_of(layout.name);
     tree.name = name_of(layout.name, "Shell");
@@ -90,35 +136,40 @@ ProductTree tree_of(const Shell &shell, const Layout &layout) {
     for (const auto m : layout.models.indices()) {
         const Model &model = layout.models[m];
         const Piece &first = layout.pieces[model.pieces.front()];
-        Part part = part_for(shell, layout, first, m.at());
+        Part part = part_for(shell, layout, first, m.at(), colours);
         part.id = tree.id + "-" + first.tag;
         part.description = alike(layout, model);
         tree.parts.push_back(std::move(part));
     }
     for (const auto part : parts_of(layout)) {
         // No tag holds a space, so that no wall can have the id of a piece.
-        std::string name = part21::shortened(part_name(layout, part), longest_name);
-        name[0] = static_cast<char>(name[0] - 'a' + 'A');
+        const std::string name = capital(part21::shortened(part_name(layout, part), longest_name));
         tree.groups.push_back({tree.id + "-" + name, name, part_frame(layout, part), {}});
     }
     for (const Piece &piece : layout.pieces) {
         Group &group = tree.groups[part_of(layout, piece).at()];
-        group.uses.push_back(use_of(layout, piece, group.frame, tree.parts[piece.model.at()]));
+        Part &part = tree.parts[piece.model.at()];
+        group.uses.push_back(use_of(layout, piece, group.frame, part, colours));
+        if (std::ranges::find(part.layers, group.name) == part.layers.end())
+            part.layers.push_back(group.name);
     }
     std::erase_if(tree.groups, [](const Group &group) { return group.uses.empty(); });
     return tree;
 }
 
-ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece) {
+ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece,
+                    const StepOptions &options) {
     ProductTree tree;
     tree.id = slug_of(layout.name);
     tree.name = name_of(layout.name, "Shell");
     tree.revision = part21::shortened(shell.project.revision, longest_name);
-    Part part = part_for(shell, layout, piece, 0);
+    Part part = part_for(shell, layout, piece, 0, options.colours);
     part.id = piece.tag;
     for (const Attribute &each : attributes_of_use(layout, piece))
         part.attributes.push_back(each);
+    part.layers = {group_name(layout, piece)};
     tree.parts.push_back(std::move(part));
+    if (options.with_stock) tree.parts.push_back(stock_part(piece));
     return tree;
 }
 

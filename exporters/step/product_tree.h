@@ -3,6 +3,7 @@
 #pragma once
 
 #include "exporters/mesh/palette.h"
+#include "exporters/step/options.h"
 #include "kernel/layout/wood/body.h"
 
 #include <optional>
@@ -23,7 +24,8 @@ struct Part {
     std::string name, description;
     Colour colour;
     Attributes attributes;
-    std::size_t body = 0; ///< index into the bodies written with the tree
+    std::size_t body = 0;                 ///< index into the bodies written with the tree
+    std::vector<std::string> layers = {}; ///< that its solid lies on
 };
 
 /// A part where it stands.
@@ -51,10 +53,11 @@ struct ProductTree {
 };
 
 /// Shell over walls over pieces; equal pieces share one part. Bodies are those of Layout::models.
-ProductTree tree_of(const Shell &shell, const Layout &layout);
+ProductTree tree_of(const Shell &shell, const Layout &layout, StepColours colours);
 
-/// One piece in its own frame; its body is number 0.
-ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece);
+/// One piece in its own frame; its body is number 0, and number 1, where it is asked for, the stick that it
+/// is cut from: a second product that no other uses.
+ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece, const StepOptions &options);
 
 /// Upper-case ASCII letters, digits and single dashes; "SHELL" where a name has none of these.
 std::string slug_of(const std::string &name);

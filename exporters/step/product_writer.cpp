@@ -6,6 +6,8 @@
 #include "exporters/step/property_writer.h"
 #include "exporters/step/style_writer.h"
 
+#include <algorithm>
+
 namespace roundlay::step {
 
 using part21::Ref;
@@ -18,14 +20,16 @@ struct Product {
     Ref origin; ///< the placement it is placed by
     Ref representation;
     Ref solid; ///< parts only
+    Measures measures;
 };
 
 class TreeWriter {
   public:
     TreeWriter(part21::DataWriter &data, const ProductTree &tree, const std::vector<PartSolid> &solids,
                const Extras &extras)
-        : data_(data), tree_(tree), solids_(solids), extras_(extras), commons_(add_commons(data)),
-          properties_(data, commons_.millimetre), styles_(data) {}
+        : data_(data), tree_(tree), solids_(solids), extras_(extras),
+          commons_(add_commons(data, extras.schema, extras.unit)), properties_(data, commons_.length),
+          styles_(data) {}
 
     void write() {
         for (const Part &part : tree_.parts)
@@ -37,6 +41,7 @@ class TreeWriter {
         if (!groups.empty()) write_whole(groups);
         for (std::size_t p = 0; p < parts_.size(); ++p)
             styles_.add(tree_.parts[p].colour, parts_[p].solid, parts_[p].context, use_colours_[p]);
+        write_layers();
     }
 
   private:
@@ -55,6 +60,19 @@ class TreeWriter {
         return made;
     }
 
+    /// In the order in which they come first.
+    void write_layers() {
+        std::vector<std::pair<std::string, std::vector<Ref>>> layers;
+        for (std::size_t p = 0; p < parts_.size(); ++p)
+            for (const std::string &name : tree_.parts[p].layers) {
+                auto layer = std::ranges::find(layers, name, &decltype(layers)::value_type::first);
+                if (layer == layers.end()) layer = layers.insert(layer, {name, {}});
+                layer->second.push_back(parts_[p].solid);
+            }
+        for (const auto &[name, solids] : layers)
+            data_.add("PRESENTATION_LAYER_ASSIGNMENT", name, "", solids);
+    }
+
     void represent(Product &product, const char *type, const std::string &name,
                    const std::vector<Ref> &items) {
         product.representation = data_.add(type, name, items, product.context);
@@ -68,8 +86,23 @@ class TreeWriter {
                                   : add_library_solid(data_, solid.built, part.name);
         represent(made, "ADVANCED_BREP_SHAPE_REPRESENTATION", part.name, {made.origin, made.solid});
         if (extras_.attributes) properties_.add_attributes(part.attributes, made.definition, made.context);
-        if (extras_.validation) properties_.add_validation(solid.measures, made.shape, made.context);
+        made.measures = solid.measures;
+        if (extras_.validation) properties_.add_validation(made.measures, made.shape, made.context);
         return made;
+    }
+
+    /// Of an assembly, behind all that it is put together of.
+    void write_checks(const Product &assembly, std::size_t children) {
+        if (!extras_.validation) return;
+        properties_.add_validation(assembly.measures, assembly.shape, assembly.context);
+        properties_.add_children(children, assembly.shape, assembly.context);
+    }
+
+    static void add_measures(Measures &to, const Measures &of, const Frame &placed) {
+        const double whole = to.volume + of.volume;
+        to.centroid = (1 / whole) * (to.volume * to.centroid + of.volume * placed.to_world(of.centroid));
+        to.volume = whole;
+        to.area += of.area;
     }
 
     Product write_group(const Group &group) {
@@ -80,6 +113,9 @@ class TreeWriter {
         represent(made, "SHAPE_REPRESENTATION", group.name, items);
         for (std::size_t u = 0; u < group.uses.size(); ++u)
             write_use(group.uses[u], made, items[u + 1]);
+        for (const Use &use : group.uses)
+            add_measures(made.measures, parts_[at(use.part)].measures, use.frame);
+        write_checks(made, group.uses.size());
         return made;
     }
 
@@ -101,6 +137,9 @@ class TreeWriter {
         represent(whole, "SHAPE_REPRESENTATION", tree_.name, items);
         for (std::size_t g = 0; g < groups.size(); ++g)
             place(tree_.groups[g].name, whole, groups[g], items[g + 1]);
+        for (std::size_t g = 0; g < groups.size(); ++g)
+            add_measures(whole.measures, groups[g].measures, tree_.groups[g].frame);
+        write_checks(whole, groups.size());
     }
 
     struct Placed {

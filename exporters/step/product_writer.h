@@ -15,7 +15,9 @@ namespace roundlay::step {
 
 struct Extras {
     bool attributes = true; ///< user defined attributes
-    bool validation = true; ///< volume, area and centroid of every part
+    bool validation = true; ///< volume, area and centroid of every part and assembly
+    StepSchema schema = StepSchema::ap214;
+    StepUnit unit = StepUnit::millimetre; ///< of the tree and the solids
 };
 
 /// A solid in the form it is written from.

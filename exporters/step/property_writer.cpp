@@ -7,7 +7,6 @@ using part21::Typed;
 
 namespace {
 constexpr const char *attribute_kind = "user defined attribute";
-constexpr const char *validation_kind = "geometric validation property";
 } // namespace
 
 void PropertyWriter::add_attributes(const Attributes &attributes, Ref owner, Ref context) {
@@ -27,6 +26,13 @@ void PropertyWriter::add_validation(const Measures &measures, Ref shape, Ref con
     represent("centroid", data_.add("CARTESIAN_POINT", "centre point", measures.centroid), shape, context);
 }
 
+void PropertyWriter::add_children(std::size_t count, Ref shape, Ref context) {
+    const char *name = "number of children";
+    const Ref item =
+        data_.add("VALUE_REPRESENTATION_ITEM", name, Typed{"COUNT_MEASURE", static_cast<double>(count)});
+    represent(name, item, shape, context, "assembly validation property");
+}
+
 Ref PropertyWriter::general_property(const std::string &name) {
     const auto [entry, is_new] = general_.try_emplace(name);
     if (is_new) entry->second = data_.add("GENERAL_PROPERTY", "", name, attribute_kind);
@@ -36,7 +42,7 @@ Ref PropertyWriter::general_property(const std::string &name) {
 Ref PropertyWriter::unit_to_the(int power) {
     const auto [entry, is_new] = powers_.try_emplace(power);
     if (is_new) {
-        const Ref element = data_.add("DERIVED_UNIT_ELEMENT", millimetre_, static_cast<double>(power));
+        const Ref element = data_.add("DERIVED_UNIT_ELEMENT", length_, static_cast<double>(power));
         entry->second = data_.add("DERIVED_UNIT", std::vector{element});
     }
     return entry->second;
@@ -48,8 +54,8 @@ void PropertyWriter::add_measured(const char *name, const char *item, const char
     represent(name, data_.add("MEASURE_REPRESENTATION_ITEM", item, Typed{type, value}, unit), shape, context);
 }
 
-void PropertyWriter::represent(const char *name, Ref item, Ref shape, Ref context) {
-    const Ref property = data_.add("PROPERTY_DEFINITION", validation_kind, name, shape);
+void PropertyWriter::represent(const char *name, Ref item, Ref shape, Ref context, const char *kind) {
+    const Ref property = data_.add("PROPERTY_DEFINITION", kind, name, shape);
     const Ref representation = data_.add("REPRESENTATION", name, std::vector{item}, context);
     data_.add("PROPERTY_DEFINITION_REPRESENTATION", property, representation);
 }

@@ -23,6 +23,8 @@ struct ExportWords {
     std::string folder, units, paper, view, size;
     std::string scale, bed, clearance, nozzle, pegs; ///< of a print
     RouterWords router;
+    std::string step_schema, step_unit, step_colours;
+    bool step_stock = false;
     std::vector<std::string> only, without;
     bool force = false;
 };
@@ -89,8 +91,33 @@ void add_print_options(CLI::App &app, ExportWords &words) {
         ->type_name("WAY");
 }
 
+StepOptions step_options_of(const ExportWords &words) {
+    StepOptions step;
+    const auto is = [](const char *what, const std::string &word, const char *usual, const char *other) {
+        return !word.empty() && one_of(what, word, {usual, other}) == other;
+    };
+    if (is("STEP schema", words.step_schema, "ap214", "ap242")) step.schema = StepSchema::ap242;
+    if (is("unit of STEP files", words.step_unit, "mm", "in")) step.unit = StepUnit::inch;
+    if (is("colouring of STEP files", words.step_colours, "wall", "wood")) step.colours = StepColours::wood;
+    step.with_stock = words.step_stock;
+    return step;
+}
+
+void add_step_options(CLI::App &app, ExportWords &words) {
+    app.add_option("--step-schema", words.step_schema,
+                   "ap214, which shops ask for, or ap242 (ISO 10303-242, edition 2) (else ap214)")
+        ->type_name("SCHEMA");
+    app.add_option("--step-unit", words.step_unit, "of STEP files: mm or in (else mm)")->type_name("UNIT");
+    app.add_option("--step-colours", words.step_colours,
+                   "of STEP files: by wall, or by wood: new, replacement, patched, kept (else wall)")
+        ->type_name("WAY");
+    app.add_flag("--step-stock", words.step_stock,
+                 "in each piece's STEP file a second solid: the stick that it is cut from");
+}
+
 ExportOptions options_of(const ExportWords &words) {
     ExportOptions options;
+    options.step = step_options_of(words);
     options.print = print_options_of(words);
     if (!words.paper.empty()) options.paper = paper_value(words.paper);
     if (!words.view.empty()) options.picture.view = *view_named(one_of("view", words.view, view_names()));
@@ -237,6 +264,7 @@ CommandRun declare_export(CLI::App &app) {
         ->type_name("PAPER");
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
+    add_step_options(app, *words);
     add_print_options(app, *words);
     add_router_options(app, words->router);
     app.add_flag(

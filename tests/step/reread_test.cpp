@@ -2,6 +2,8 @@
 // of.
 #include "exporters/mesh/palette.h"
 #include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/hewn_faces.h"
+#include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/wood/interference.h"
 #include "tests/step/other_process.h"
 #include "tests/step/samples.h"
@@ -16,6 +18,7 @@
 #include <cctype>
 #include <cmath>
 #include <map>
+#include <numbers>
 #include <set>
 
 using namespace roundlay;
@@ -232,4 +235,66 @@ TEST_CASE("Names outside ASCII come back as they were, long ones cut at a whole 
     CHECK(root.substr(0, beginning.size()) == beginning);
     CHECK(root.substr(root.size() - 3) == "...");
     CHECK(found.at("products").size() == sample.layout.models.size());
+}
+
+TEST_CASE("In inches and in AP242 the same solids come back") {
+    for (const char *name : {"inches", "inches-library", "ap242"}) {
+        INFO(name);
+        const test::StepSample sample = test::step_sample(name);
+        const json found = reread(sample.write());
+        CHECK(found.at("unit") == (sample.options.unit == StepUnit::inch ? "INCH" : "millimetre"));
+        CHECK(found.at("solids") == sample.layout.pieces.size());
+        const std::map<std::string, json> products = by_name(found.at("products"));
+        for (const auto m : sample.layout.models.indices()) {
+            const json &product = products.at(first_of(sample.layout, sample.layout.models[m]).tag);
+            CHECK(product.at("valid").get<bool>());
+            CHECK(measured(product, "volume") == Approx(sample.bodies[m].volume).epsilon(1e-9));
+        }
+        check_uses(sample, found); // places are read as millimetres
+    }
+}
+
+TEST_CASE("Each solid lies on the layers of the walls that it is used in") {
+    const test::StepSample sample = test::step_sample("alike");
+    const std::map<std::string, json> products = by_name(reread(sample.write()).at("products"));
+    for (const Piece &piece : sample.layout.pieces) {
+        const json &layers =
+            products.at(first_of(sample.layout, sample.layout.models[piece.model]).tag).at("layers");
+        std::string wall = part_name(sample.layout, part_of(sample.layout, piece));
+        wall[0] = static_cast<char>(std::toupper(wall[0]));
+        INFO(piece.tag << " " << layers.dump());
+        CHECK(std::ranges::find(layers, json(wall)) != layers.end());
+    }
+}
+
+namespace {
+
+/// Of a round stick that is hewn flat at one side, so high.
+double round_section(double r, double height) {
+    const double d = std::min(height - r, r); // from the axis to the flat
+    return std::numbers::pi * r * r - (r * r * std::acos(d / r) - d * std::sqrt(r * r - d * d));
+}
+
+} // namespace
+
+TEST_CASE("The stock comes beside the finished piece, in the same frame, and holds all its wood") {
+    for (const char *name : {"stock", "stock-tapered", "stock-round"}) {
+        INFO(name);
+        const test::StepSample sample = test::step_sample(name);
+        const Piece &piece = sample.layout.pieces[*sample.piece];
+        const json found = reread(sample.write());
+        CHECK(found.at("roots") == json::array({piece.tag, piece.tag + " stock"}));
+        const std::map<std::string, json> products = by_name(found.at("products"));
+        REQUIRE(products.size() == 2);
+        const json &stick = products.at(piece.tag + " stock"), &finished = products.at(piece.tag);
+        CHECK(stick.at("valid").get<bool>());
+        const json &layers = stick.at("layers"); // of the product and of its solid
+        CHECK(std::ranges::count(layers, json("Stock")) == static_cast<long>(layers.size()));
+        CHECK_FALSE(layers.empty());
+        CHECK(measured(stick, "volume") > measured(finished, "volume"));
+        const Blank size = stock_of(piece).size;
+        const RoundCut *round = hewn_faces(piece).round;
+        const double section = round ? round_section(round->radius, size.height) : size.width * size.height;
+        CHECK(measured(stick, "volume") == Approx(section * size.length).epsilon(round ? 1e-6 : 1e-11));
+    }
 }

@@ -10,7 +10,9 @@
 #include <Quantity_Color.hxx>
 #include <STEPCAFControl_Reader.hxx>
 #include <Standard_Failure.hxx>
+#include <TColStd_HSequenceOfExtendedString.hxx>
 #include <TColStd_SequenceOfAsciiString.hxx>
+#include <TCollection_AsciiString.hxx>
 #include <TDF_LabelSequence.hxx>
 #include <TDataStd_Name.hxx>
 #include <TDocStd_Document.hxx>
@@ -22,6 +24,7 @@
 #include <XCAFDoc_Centroid.hxx>
 #include <XCAFDoc_ColorTool.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
+#include <XCAFDoc_LayerTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
 #include <XCAFDoc_Volume.hxx>
 #include <XSControl_TransferReader.hxx>
@@ -88,7 +91,8 @@ class Reader {
   public:
     explicit Reader(const Handle(TDocStd_Document) & document)
         : shapes_(XCAFDoc_DocumentTool::ShapeTool(document->Main())),
-          colours_(XCAFDoc_DocumentTool::ColorTool(document->Main())) {}
+          colours_(XCAFDoc_DocumentTool::ColorTool(document->Main())),
+          layers_(XCAFDoc_DocumentTool::LayerTool(document->Main())) {}
 
     json read() {
         TDF_LabelSequence roots, all;
@@ -128,6 +132,7 @@ class Reader {
                      {"measured", measured(shape)},
                      {"stated", stated(label)}};
         if (const json colour = find_colour(label, shape); !colour.is_null()) product["colour"] = colour;
+        product["layers"] = layers_of(label, shape);
         return product;
     }
 
@@ -146,6 +151,20 @@ class Reader {
         return found;
     }
 
+    /// Of the product, or of its solid.
+    json layers_of(const TDF_Label &label, const TopoDS_Shape &shape) {
+        json found = json::array();
+        const auto add = [&](const Handle(TColStd_HSequenceOfExtendedString) & names) {
+            if (names.IsNull()) return;
+            for (int i = 1; i <= names->Length(); ++i)
+                found.push_back(TCollection_AsciiString(names->Value(i)).ToCString());
+        };
+        add(layers_->GetLayers(label));
+        for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next())
+            add(layers_->GetLayers(each.Current()));
+        return found;
+    }
+
     json find_colour(const TDF_Label &label, const TopoDS_Shape &shape) {
         Quantity_Color colour;
         for (const XCAFDoc_ColorType type : {XCAFDoc_ColorSurf, XCAFDoc_ColorGen}) {
@@ -159,6 +178,7 @@ class Reader {
 
     Handle(XCAFDoc_ShapeTool) shapes_;
     Handle(XCAFDoc_ColorTool) colours_;
+    Handle(XCAFDoc_LayerTool) layers_;
 };
 
 json read_file(const char *path) {
@@ -168,6 +188,7 @@ json read_file(const char *path) {
     reader.SetNameMode(true);
     reader.SetColorMode(true);
     reader.SetPropsMode(true);
+    reader.SetLayerMode(true);
     if (reader.ReadFile(path) != IFSelect_RetDone) return {{"error", "the file could not be read"}};
     TColStd_SequenceOfAsciiString lengths, angles, solid_angles;
     reader.ChangeReader().FileUnits(lengths, angles, solid_angles);

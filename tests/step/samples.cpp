@@ -93,6 +93,21 @@ StepSample accents() {
     return sample("accents", shell);
 }
 
+StepSample otherwise(const std::string &name, const StepSample &from, StepUnit unit, StepSchema schema,
+                     StepColours colours = StepColours::wall) {
+    StepSample made = from;
+    made.name = name;
+    made.options.unit = unit, made.options.schema = schema, made.options.colours = colours;
+    return made;
+}
+
+StepSample with_stock(const std::string &name, const Shell &shell, int piece) {
+    StepSample made = sample(name, shell);
+    made.piece = Index<Piece>(piece);
+    made.options.with_stock = true;
+    return made;
+}
+
 StepSample one_piece(const std::string &name, const StepSample &from, int piece) {
     StepSample made = from;
     made.name = name;
@@ -110,12 +125,22 @@ std::string StepSample::write() const {
 
 std::vector<StepSample> step_samples() {
     const StepSample openings = sample("openings", with_openings());
+    const StepSample tapering = sample("tapered", tapered()), old_and_new = sample("old", mended());
+    const StepSample library = sample("library", rectangle(), by_library());
     return {sample("rectangle", rectangle()),
             openings,
-            sample("tapered", tapered()),
+            tapering,
+            otherwise("inches", tapering, StepUnit::inch, StepSchema::ap214),
+            otherwise("inches-library", library, StepUnit::inch, StepSchema::ap214),
+            otherwise("inches-round", sample("", round_shell()), StepUnit::inch, StepSchema::ap242),
+            otherwise("ap242", openings, StepUnit::millimetre, StepSchema::ap242),
+            otherwise("by-wood", old_and_new, StepUnit::millimetre, StepSchema::ap214, StepColours::wood),
+            with_stock("stock", with_openings(), 0),
+            with_stock("stock-tapered", tapered(), 2),
+            with_stock("stock-round", round_shell(), 0),
             sample("mended", mended()),
             sample("round", round_shell()),
-            sample("library", rectangle(), by_library()),
+            library,
             sample("tapered-library", tapered(), by_library()),
             sample("alike", hand_made::four_walls(2, true)),
             mixed(),

@@ -14,6 +14,12 @@ from part21 import Fault, File
 from products import Products
 from solids import Solid
 
+# With the object identifiers of AP214 as it stood since 2001 and of AP242 edition 2 (as exchanged files have them).
+SCHEMAS = {
+    "AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }": "automotive_design",
+    "AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF { 1 0 10303 442 3 1 4 }":
+        "ap242_managed_model_based_3d_engineering",
+}
 HEADER = ("FILE_DESCRIPTION", "FILE_NAME", "FILE_SCHEMA")
 FORBIDDEN = ("OPEN_SHELL", "SHELL_BASED_SURFACE_MODEL", "GEOMETRIC_CURVE_SET", "GEOMETRIC_SET", "FACETED_BREP")
 # Two closed forms agree to this, relative: some hundred terms of 16 digits, or of the library's 12.
@@ -29,8 +35,13 @@ def header_faults(file):
         yield Fault("header", "FILE_NAME lacks a name, time, author or organisation")
     if not preprocessor or not system.startswith("roundlay "):
         yield Fault("header", f"the originating system is {system!r}")
-    if not file.header["FILE_SCHEMA"][0][0].startswith("AUTOMOTIVE_DESIGN"):
-        yield Fault("header", "the schema is not AUTOMOTIVE_DESIGN")
+    schema_name = file.header["FILE_SCHEMA"][0][0]
+    if schema_name not in SCHEMAS:
+        yield Fault("header", f"the schema is {schema_name!r}")
+        return
+    protocols = [a[1] for _, a in file.of("APPLICATION_PROTOCOL_DEFINITION")]
+    if protocols != [SCHEMAS[schema_name]]:
+        yield Fault("header", f"the schema is {schema_name!r}, and the protocol {protocols}")
 
 
 def accuracy_of(file):

@@ -50,6 +50,7 @@ class Products:
         yield from self.check_units()
         yield from self.check_colours()
         yield from self.check_properties()
+        yield from self.check_layers()
 
     def check_names(self):
         products = [a for _, a in self.file.of("PRODUCT")]
@@ -70,7 +71,8 @@ class Products:
                     yield Fault("name", f"solid {name!r} is in product {self.name(leaf)!r}")
 
     def check_tree(self):
-        if len(self.roots) != 1:
+        names = [self.name(root) for root in self.roots]
+        if len(names) != 1 and names[1:] != [names[0] + " stock"]:
             yield Fault("tree", f"{len(self.roots)} products are used by no other")
         for leaf in self.leaves:
             if len(self.solids(leaf)) != 1:
@@ -111,9 +113,21 @@ class Products:
 
     def check_units(self):
         for id_, (units,) in self.file.of("GLOBAL_UNIT_ASSIGNED_CONTEXT"):
-            lengths = [self.file.data[u]["SI_UNIT"] for u in units if "LENGTH_UNIT" in self.file.data[u]]
-            if lengths != [["MILLI", "METRE"]]:
-                yield Fault("unit", f"context #{id_} is not in millimetres")
+            lengths = [self.file.data[u] for u in units if "LENGTH_UNIT" in self.file.data[u]]
+            if len(lengths) != 1 or not (self.is_millimetre(lengths[0]) or self.is_inch(lengths[0])):
+                yield Fault("unit", f"context #{id_} is in neither millimetres nor inches")
+
+    @staticmethod
+    def is_millimetre(unit):
+        return unit.get("SI_UNIT") == ["MILLI", "METRE"]
+
+    def is_inch(self, unit):
+        """25.4 mm by the international agreement of 1959."""
+        if unit.get("CONVERSION_BASED_UNIT", [""])[0] != "INCH":
+            return False
+        factor, of = self.file.get(unit["CONVERSION_BASED_UNIT"][1], "LENGTH_MEASURE_WITH_UNIT")
+        exponents = self.file.get(unit["NAMED_UNIT"][0], "DIMENSIONAL_EXPONENTS")
+        return factor.value == 25.4 and self.is_millimetre(self.file.data[of]) and exponents == [1.0] + 6 * [0.0]
 
     def check_colours(self):
         styled = Counter(a[2] for _, a in self.file.of("STYLED_ITEM"))
@@ -136,12 +150,36 @@ class Products:
                 yield Fault("property", f"#{property_} is associated {derived[property_]} times")
             if self.file.get(general, "GENERAL_PROPERTY")[1] != self.file.get(property_, "PROPERTY_DEFINITION")[0]:
                 yield Fault("property", f"#{id_} ties properties of different names")  # .wr2
+        yield from self.check_assemblies()
         represented = Counter(a[0] for _, a in self.file.of("PROPERTY_DEFINITION_REPRESENTATION"))
         for id_, (name, kind, _) in self.file.of("PROPERTY_DEFINITION"):
             if represented[id_] != 1:
                 yield Fault("property", f"property {name!r} #{id_} has {represented[id_]} values")
             if kind == "user defined attribute" and derived[id_] != 1:
                 yield Fault("property", f"attribute {name!r} #{id_} has no general property")
+
+    def check_assemblies(self):
+        """An assembly states how many products it is put together of, and what these measure together."""
+        for assembly in self.assemblies:
+            children = [a[4] for _, a in self.uses if a[3] == assembly]
+            counts = [self.file.get(item, "VALUE_REPRESENTATION_ITEM")[1].value
+                      for kind, what, item in self.values[self.shape_of.get(assembly)] if what == "number of children"]
+            if counts != [float(len(children))]:
+                yield Fault("children", f"{self.name(assembly)!r} states {counts} children and has {len(children)}")
+            for what in VALUES:
+                total, stated = sum(self.stated(c).get(what, 0) for c in children), self.stated(assembly).get(what, 0)
+                if abs(total - stated) > 1e-9 * total:
+                    yield Fault("validation", f"{self.name(assembly)!r} states {what} {stated}, its parts {total}")
+
+    def check_layers(self):
+        on = Counter(s for _, a in self.file.of("PRESENTATION_LAYER_ASSIGNMENT") for s in a[2])
+        for solid, _ in self.file.of("MANIFOLD_SOLID_BREP"):
+            if not on[solid]:
+                yield Fault("layer", f"solid #{solid} lies on no layer")
+        names = Counter(a[0] for _, a in self.file.of("PRESENTATION_LAYER_ASSIGNMENT"))
+        for name, count in names.items():
+            if count > 1 or not name.strip():
+                yield Fault("layer", f"layer {name!r} stands {count} times")
 
     def stated(self, definition):
         """{"volume": mm3, "surface area": mm2} from the validation properties."""

@@ -114,6 +114,11 @@ BREAKS = [
     ("placement", one_context),
     ("placement", misplaced),
     ("unit", lambda t: t.replace(".MILLI.", "$", 1)),
+    ("header", lambda t: t.replace("AUTOMOTIVE_DESIGN {", "AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF {")),
+    ("children", lambda t: re.sub(r"COUNT_MEASURE\((\d)", r"COUNT_MEASURE(\g<1>7", t, count=1)),
+    ("layer", lambda t: re.sub(r"(=PRESENTATION_LAYER_ASSIGNMENT\('[^']*','',)\([^)]*\)",
+                               rf"\1(#{instance(t, 'MANIFOLD_SOLID_BREP')[0]})", t)),
+    ("layer", lambda t: re.sub(r"(=PRESENTATION_LAYER_ASSIGNMENT\()'[^']*'", r"\1'same'", t)),
     ("colour", lambda t: changed(t, "COLOUR_RGB", r"'',[\d.]+", "'',1.5")),
     ("colour", lambda t: t.replace("=STYLED_ITEM('colour',", "=STYLED_ITEM('x',", 1).replace(
         instance(t, "STYLED_ITEM")[1].split(",")[-1], instance(t, "STYLED_ITEM", 1)[1].split(",")[-1], 1)),

@@ -1,4 +1,5 @@
-"""Entities of AUTOMOTIVE_DESIGN (ISO 10303-214:2010, third edition) as far as files of this program may use them:
+"""Entities of AUTOMOTIVE_DESIGN (ISO 10303-214:2010, third edition), which ISO 10303-242 has with the same
+attributes, as far as files of this program may use them:
 attributes in the order of the long form, inherited ones first, with their kinds. Anything else in a file is a
 fault, so that a new entity is looked up in the standard before it is used.
 
@@ -30,10 +31,11 @@ ENTITIES = {
     "PRODUCT_DEFINITION_SHAPE": "s s? #PRODUCT_DEFINITION|NEXT_ASSEMBLY_USAGE_OCCURRENCE",
     "SHAPE_DEFINITION_REPRESENTATION": "#PRODUCT_DEFINITION_SHAPE " + SHAPE,
     "PROPERTY_DEFINITION": "s s? #PRODUCT_DEFINITION|NEXT_ASSEMBLY_USAGE_OCCURRENCE|PRODUCT_DEFINITION_SHAPE",
+    "VALUE_REPRESENTATION_ITEM": "s t:COUNT_MEASURE",
     "PROPERTY_DEFINITION_REPRESENTATION": "#PROPERTY_DEFINITION #REPRESENTATION",
     "GENERAL_PROPERTY": "s s s?",
     "GENERAL_PROPERTY_ASSOCIATION": "s s? #GENERAL_PROPERTY #PROPERTY_DEFINITION",
-    "REPRESENTATION": "s [#DESCRIPTIVE_REPRESENTATION_ITEM|MEASURE_REPRESENTATION_ITEM|CARTESIAN_POINT] " + CONTEXT,
+    "REPRESENTATION": "s [#DESCRIPTIVE_REPRESENTATION_ITEM|MEASURE_REPRESENTATION_ITEM|VALUE_REPRESENTATION_ITEM|CARTESIAN_POINT] " + CONTEXT,
     "SHAPE_REPRESENTATION": "s [" + PLACE + "] " + CONTEXT,
     "ADVANCED_BREP_SHAPE_REPRESENTATION": "s [#AXIS2_PLACEMENT_3D|MANIFOLD_SOLID_BREP] " + CONTEXT,
     "DESCRIPTIVE_REPRESENTATION_ITEM": "s s",
@@ -48,7 +50,10 @@ ENTITIES = {
     "LENGTH_UNIT": "",
     "PLANE_ANGLE_UNIT": "",
     "SOLID_ANGLE_UNIT": "",
-    "NAMED_UNIT": "*",
+    "NAMED_UNIT": "*|#DIMENSIONAL_EXPONENTS",
+    "CONVERSION_BASED_UNIT": "s #LENGTH_MEASURE_WITH_UNIT",
+    "LENGTH_MEASURE_WITH_UNIT": "t:LENGTH_MEASURE #LENGTH_UNIT",
+    "DIMENSIONAL_EXPONENTS": "r r r r r r r",
     "SI_UNIT": "e? e",
     "DERIVED_UNIT": "[#DERIVED_UNIT_ELEMENT]",
     "DERIVED_UNIT_ELEMENT": "#LENGTH_UNIT r",
@@ -88,6 +93,7 @@ ENTITIES = {
     "FILL_AREA_STYLE": "s [#FILL_AREA_STYLE_COLOUR]",
     "FILL_AREA_STYLE_COLOUR": "s #COLOUR_RGB",
     "COLOUR_RGB": "s r r r",
+    "PRESENTATION_LAYER_ASSIGNMENT": "s s? [#MANIFOLD_SOLID_BREP]",
     "MECHANICAL_DESIGN_GEOMETRIC_PRESENTATION_REPRESENTATION":
         "s [#STYLED_ITEM|OVER_RIDING_STYLED_ITEM] " + CONTEXT,
 }
@@ -112,6 +118,8 @@ def fits(file, kind, value):
         return isinstance(value, Enumeration) and value in BOOLEANS[kind]
     if kind == "e":
         return isinstance(value, Enumeration)
+    if kind.startswith("*|"):
+        return value is DERIVED or fits(file, kind[2:], value)
     if kind == "*":
         return value is DERIVED
     if kind.startswith("t:"):
