@@ -8,11 +8,13 @@
 #include "kernel/solid/solid.h"
 
 #include <string>
+#include <vector>
 
 namespace roundlay::step {
 
 /// Adds one MANIFOLD_SOLID_BREP. Throws std::runtime_error where the shape is not exactly one solid, or the
-/// library fails.
-part21::Ref add_library_solid(part21::DataWriter &data, const Solid &solid, const std::string &name);
+/// library fails. `faces`: their names in the order of seen_faces; empty: they have none.
+part21::Ref add_library_solid(part21::DataWriter &data, const Solid &solid, const std::string &name,
+                              const std::vector<std::string> &faces);
 
 } // namespace roundlay::step

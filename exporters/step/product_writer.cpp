@@ -83,7 +83,7 @@ class TreeWriter {
         Product made = write_product(part.id, part.name, part.description);
         const PartSolid &solid = solids_[at(part.body)];
         made.solid = solid.border ? add_solid(data_, *solid.border, part.name, solid.faces)
-                                  : add_library_solid(data_, solid.built, part.name);
+                                  : add_library_solid(data_, solid.built, part.name, solid.faces);
         represent(made, "ADVANCED_BREP_SHAPE_REPRESENTATION", part.name, {made.origin, made.solid});
         if (extras_.attributes) properties_.add_attributes(part.attributes, made.definition, made.context);
         made.measures = solid.measures;

@@ -23,7 +23,7 @@ struct Extras {
 /// A solid in the form it is written from.
 struct PartSolid {
     std::optional<Boundary> border;
-    std::vector<std::string> faces; ///< their names, of the border
+    std::vector<std::string> faces; ///< their names, of the border, or in the order of seen_faces
     Solid built;                    ///< where there is no border: the library writes it
     Measures measures;
 };

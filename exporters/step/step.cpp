@@ -6,6 +6,7 @@
 #include "exporters/step/product_writer.h"
 #include "exporters/step/stock_solid.h"
 #include "kernel/boundary/face_words.h"
+#include "kernel/solid/seen_faces.h"
 
 #include <stdexcept>
 
@@ -55,8 +56,9 @@ step::PartSolid part_solid(const BodyOf &of, StepRoute route) {
     const Body &body = *of.body;
     step::PartSolid solid;
     if (route == StepRoute::automatic) solid.border = boundary_of(body);
-    if (solid.border) solid.faces = face_names(*of.piece, *solid.border, of.alone);
     if (!solid.border) solid.built = build(body).solid;
+    solid.faces = solid.border ? face_names(*of.piece, *solid.border, of.alone)
+                               : face_names(*of.piece, seen_faces(solid.built), of.alone);
     solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
     return solid;
 }

@@ -6,6 +6,7 @@
 #include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/wood/body.h"
+#include "kernel/solid/seen_faces.h"
 
 #include <cmath>
 
@@ -36,8 +37,9 @@ PartSolid solid_of(const Piece &stick) {
     const Body body = body_of(stick);
     PartSolid solid;
     solid.border = boundary_of(body);
-    if (solid.border) solid.faces = face_names(stick, *solid.border, true);
     if (!solid.border) solid.built = build(body).solid;
+    solid.faces = solid.border ? face_names(stick, *solid.border, true)
+                               : face_names(stick, seen_faces(solid.built), true);
     solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
     return solid;
 }

@@ -107,4 +107,13 @@ std::vector<std::string> face_names(const Piece &piece, const Boundary &border, 
     return names;
 }
 
+std::vector<std::string> face_names(const Piece &piece, const std::vector<std::optional<FaceSeen>> &faces,
+                                    bool alone) {
+    const FaceNames all(piece, alone);
+    std::vector<std::string> names;
+    for (const std::optional<FaceSeen> &face : faces)
+        names.push_back(face ? all.name(made_by(piece, *face)) : "");
+    return names;
+}
+
 } // namespace roundlay

@@ -4,6 +4,7 @@
 
 #include "kernel/boundary/made_by.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,5 +28,9 @@ class FaceNames {
 
 /// One for each of Boundary::faces.
 std::vector<std::string> face_names(const Piece &piece, const Boundary &border, bool alone);
+
+/// The same of faces of a solid that has no border in doubles; empty for one that was not made out.
+std::vector<std::string> face_names(const Piece &piece, const std::vector<std::optional<FaceSeen>> &faces,
+                                    bool alone);
 
 } // namespace roundlay

@@ -80,23 +80,49 @@ double off_axis(Vec3 point, Vec3 at, Vec3 along) {
 
 class Naming {
   public:
-    Naming(const Piece &piece, const Boundary &border) : piece_(piece), border_(border) {}
+    explicit Naming(const Piece &piece) : piece_(piece) {}
 
-    MadeBy name(const BoundaryFace &face) const {
-        if (face.bore) return {bored_at(border_.bores[*face.bore]), FacePart::bore};
-        if (face.round) return of_round(border_.rounds[*face.round].surface);
-        if (const auto blind = bottom_of(face)) return {blind, FacePart::bottom};
-        return of_plane(looked_at(border_, face));
+    MadeBy name(const Boundary &border, const BoundaryFace &face) const {
+        if (face.bore) return {bored_at(border.bores[*face.bore]), FacePart::bore};
+        if (face.round) return of_round(border.rounds[*face.round].surface);
+        if (const auto blind = bottom_of(border, face)) return {blind, FacePart::bottom};
+        return of_plane(looked_at(border, face));
+    }
+
+    MadeBy name(const FaceSeen &face) const {
+        if (const Plane *plane = std::get_if<Plane>(&face.surface)) {
+            if (const auto blind = blind_at(*plane, face.outside)) return {blind, FacePart::bottom};
+            return of_plane({*plane, face.outside});
+        }
+        const RoundSurface &round = std::get<RoundSurface>(face.surface);
+        const bool upright = std::hypot(round.along.x, round.along.y) < same_direction;
+        if (!upright) return of_round(round);
+        return {bored_at({round.at.x, round.at.y}, face.outside.z, face.outside.z), FacePart::bore};
     }
 
   private:
+    /// A bore that ends at that level plane, around that place.
+    std::optional<std::size_t> blind_at(const Plane &plane, Vec3 place) const {
+        if (std::hypot(plane.normal.x, plane.normal.y) > same_direction) return {};
+        const double z = place.z - aside * plane.normal.z;
+        for (std::size_t i = 0; i < piece_.cuts.size(); ++i) {
+            const Bore *cut = bore_of(piece_.cuts[i]);
+            if (!cut || std::hypot(cut->x - place.x, cut->y - place.y) > cut->diameter / 2) continue;
+            if (std::abs((plane.normal.z > 0 ? cut->z_from : cut->z_to) - z) < same_place) return i;
+        }
+        return {};
+    }
+
     std::optional<std::size_t> bored_at(const BoundaryBore &bore) const {
-        const double low = bore.below.z, high = bore.above.z;
+        return bored_at(bore.axis, bore.below.z, bore.above.z);
+    }
+
+    std::optional<std::size_t> bored_at(Vec2 axis, double low, double high) const {
         std::optional<std::size_t> found;
         double most = -std::numeric_limits<double>::max();
         for (std::size_t i = 0; i < piece_.cuts.size(); ++i) {
             const Bore *cut = bore_of(piece_.cuts[i]);
-            if (!cut || std::hypot(cut->x - bore.axis.x, cut->y - bore.axis.y) > same_place) continue;
+            if (!cut || std::hypot(cut->x - axis.x, cut->y - axis.y) > same_place) continue;
             const double shared = std::min(high, cut->z_to) - std::max(low, cut->z_from);
             if (shared > most) most = shared, found = i;
         }
@@ -104,11 +130,11 @@ class Naming {
     }
 
     /// A face whose whole border is the rim of a bore that ends there.
-    std::optional<std::size_t> bottom_of(const BoundaryFace &face) const {
+    std::optional<std::size_t> bottom_of(const Boundary &border, const BoundaryFace &face) const {
         if (face.loops.size() != 1 || face.loops.front().size() != 1) return {};
-        const BoundaryEdge &edge = border_.edges[static_cast<std::size_t>(face.loops.front().front().edge)];
+        const BoundaryEdge &edge = border.edges[static_cast<std::size_t>(face.loops.front().front().edge)];
         if (!edge.bore) return {};
-        return bored_at(border_.bores[*edge.bore]);
+        return bored_at(border.bores[*edge.bore]);
     }
 
     MadeBy of_round(const RoundSurface &round) const {
@@ -142,17 +168,20 @@ class Naming {
     }
 
     const Piece &piece_;
-    const Boundary &border_;
 };
 
 } // namespace
 
 std::vector<MadeBy> made_by(const Piece &piece, const Boundary &border) {
-    const Naming naming(piece, border);
+    const Naming naming(piece);
     std::vector<MadeBy> all;
     for (const BoundaryFace &face : border.faces)
-        all.push_back(naming.name(face));
+        all.push_back(naming.name(border, face));
     return all;
+}
+
+MadeBy made_by(const Piece &piece, const FaceSeen &face) {
+    return Naming(piece).name(face);
 }
 
 } // namespace roundlay

@@ -179,3 +179,40 @@ TEST_CASE("Every face of a file that is written straight from borders has its na
         CHECK(text.find("ADVANCED_FACE('',") == std::string::npos);
     }
 }
+
+namespace {
+
+/// The names of the faces of a whole file, sorted.
+std::vector<std::string> names_in(const std::string &text) {
+    const std::string before = "=ADVANCED_FACE('";
+    std::vector<std::string> names;
+    for (std::size_t at = text.find(before); at != std::string::npos; at = text.find(before, at)) {
+        at += before.size();
+        names.push_back(text.substr(at, text.find("',", at) - at));
+    }
+    std::ranges::sort(names);
+    return names;
+}
+
+std::string by_route(const test::StepSample &sample, StepRoute route) {
+    StepOptions options;
+    options.route = route;
+    return write_shell_step(sample.shell, sample.layout, sample.bodies, options);
+}
+
+} // namespace
+
+TEST_CASE("The library's solids have the same names on their faces as those that are written straight") {
+    for (const char *name : {"rectangle", "openings", "tapered", "mended", "round"}) {
+        INFO(name);
+        const test::StepSample sample = test::step_sample(name);
+        std::vector<std::string> straight = names_in(by_route(sample, StepRoute::automatic)),
+                                 library = names_in(by_route(sample, StepRoute::library));
+        CHECK(straight.size() > 6 * sample.layout.models.size() - 1);
+        // the library may part a round face in two
+        if (name == std::string("round"))
+            for (auto *each : {&straight, &library})
+                each->erase(std::unique(each->begin(), each->end()), each->end());
+        CHECK(straight == library);
+    }
+}
