@@ -30,6 +30,7 @@ CommandRun declare_check(CLI::App &app);
 CommandRun declare_list(CLI::App &app);
 CommandRun declare_compare(CLI::App &app);
 CommandRun declare_export(CLI::App &app);
+CommandRun declare_makeable(CLI::App &app);
 CommandRun declare_picture(CLI::App &app);
 CommandRun declare_level(CLI::App &app);
 CommandRun declare_record(CLI::App &app);

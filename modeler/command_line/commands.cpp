@@ -6,7 +6,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Command, 11> table = {{
+constexpr std::array<Command, 12> table = {{
     {"new", "Write a document for a new shell",
      "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
      "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
@@ -36,6 +36,13 @@ constexpr std::array<Command, 11> table = {{
      "  roundlay export cabin.roundlay --to out --only step,list\n"
      "  roundlay export cabin.roundlay --to out --only sheets --paper A4 --units metric\n",
      declare_export},
+    {"makeable", "Say which pieces a machine makes, as a small file describes it",
+     "  roundlay makeable cabin.roundlay --machine router.toml\n"
+     "                                                    each piece: makeable, by hand after it, or why "
+     "not,\n"
+     "                                                    and what change of its joints would do\n"
+     "  roundlay makeable cabin.roundlay --machine router.toml --operations --csv > tools.csv\n",
+     declare_makeable},
     {"picture", "Make one picture",
      "  roundlay picture cabin.roundlay --to cabin.png\n"
      "  roundlay picture cabin.roundlay --to south.png --view south --size 3000x2000\n",

@@ -17,6 +17,7 @@ std::span<const Entry> french_of_fastenings();
 std::span<const Entry> french_of_floors();
 std::span<const Entry> french_of_forms();
 std::span<const Entry> french_of_lists();
+std::span<const Entry> french_of_machines();
 std::span<const Entry> french_of_machining();
 std::span<const Entry> french_of_measured();
 std::span<const Entry> french_of_mends();

@@ -7,7 +7,7 @@ _roundlay() {
     local current=${COMP_WORDS[COMP_CWORD]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if [[ $COMP_CWORD -eq 1 && $current != -* ]]; then
-        mapfile -t COMPREPLY < <(compgen -W "new check list export picture level record survey tick compare format" -- "$current")
+        mapfile -t COMPREPLY < <(compgen -W "new check list export makeable picture level record survey tick compare format" -- "$current")
     elif [[ $current == -* ]]; then
         if [[ $COMP_CWORD -eq 1 ]]; then
             mapfile -t COMPREPLY < <(compgen -W "$(_roundlay_options "${COMP_WORDS[0]}")" -- "$current")

@@ -1,0 +1,304 @@
+// Machines as people describe them, and what each makes of a piece.
+#include "exporters/machines/making.h"
+#include "exporters/machining/operations.h"
+#include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
+#include "tests/machines/support/access_sim.h"
+#include "tests/support/any_mends.h"
+#include "tests/support/catch.h"
+#include "tests/support/said.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+using namespace roundlay;
+using namespace roundlay::test;
+using namespace roundlay::machines;
+using machining::Operation;
+
+namespace {
+
+std::string demo(const std::string &name) {
+    std::ifstream in(std::filesystem::path(ROUNDLAY_DEMOS) / name);
+    std::stringstream text;
+    text << in.rdbuf();
+    return text.str();
+}
+
+Machine machine_in(const std::string &text) {
+    const ReadMachine read = read_machine(text, "m.toml");
+    for (const Problem &problem : read.problems)
+        UNSCOPED_INFO(problem.place.line << ": "
+                                         << (problem.said ? english(*problem.said) : problem.message));
+    REQUIRE(read.machine);
+    return *read.machine;
+}
+
+std::string with(std::string text, const std::string &old, const std::string &put) {
+    const std::size_t at = text.find(old);
+    REQUIRE(at != std::string::npos);
+    return text.replace(at, old.size(), put);
+}
+
+/// "line: what" of the only problem.
+std::string problem_of(const std::string &text) {
+    const ReadMachine read = read_machine(text, "m.toml");
+    CHECK_FALSE(read.machine);
+    REQUIRE(read.problems.size() == 1);
+    const Problem &problem = read.problems[0];
+    return std::to_string(problem.place.line) + ": " +
+           (problem.said ? english(*problem.said) : problem.message);
+}
+
+std::vector<machining::OperationList> lists_of(const Layout &layout) {
+    std::vector<machining::OperationList> all;
+    const Bodies bodies = bodies_of(layout);
+    for (const Index<Model> model : layout.models.indices())
+        all.push_back(machining::operations_of(layout, model, bodies[model]));
+    return all;
+}
+
+Tool flat(double diameter, double reach) {
+    return {"t", ToolShape::flat, diameter, 0, reach, reach, 1};
+}
+
+/// By how many millimetres what is needed differs from what there is.
+double lacks(const Said &why) {
+    std::vector<double> lengths;
+    for (const Amount &amount : why.amounts)
+        if (const auto *length = std::get_if<LengthAmount>(&amount.value())) lengths.push_back(length->mm);
+    return lengths.size() == 2 ? std::abs(lengths[0] - lengths[1]) : 1000;
+}
+
+/// A pocket in the middle of the top of a stick of 2,000 by 200 by 200.
+Operation pocket(double wide, double along, double deep) {
+    Operation o;
+    o.kind = machining::OperationKind::pocket;
+    const auto side = [&](Vec3 n, Vec3 at) { o.sides.push_back({{n, dot(n, at)}, ""}); };
+    const Vec3 low{1000, 100 - wide / 2, 200 - deep}, high{1000 + along, 100 + wide / 2, 200};
+    side({-1, 0, 0}, low), side({1, 0, 0}, high), side({0, -1, 0}, low), side({0, 1, 0}, high),
+        side({0, 0, -1}, low);
+    o.box = {low, high};
+    for (const double x : {low.x, high.x})
+        for (const double y : {low.y, high.y})
+            o.corners.push_back({{x, y, low.z}, {x, y, high.z}, 90});
+    for (const double x : {low.x, high.x})
+        o.corners.push_back({{x, low.y, low.z}, {x, high.y, low.z}, 90});
+    for (const double y : {low.y, high.y})
+        o.corners.push_back({{low.x, y, low.z}, {high.x, y, low.z}, 90});
+    o.access = {{LogFace::top, deep, 0}};
+    return o;
+}
+
+Stock stick() {
+    return {{2000, 200, 200}, {}, 0};
+}
+
+} // namespace
+
+TEST_CASE("the machines of the demo are read whole") {
+    const Machine router = machine_in(demo("four-sided-router.toml"));
+    CHECK(router.works_from.size() == 5);
+    CHECK(router.length == 13000);
+    CHECK(router.tools.size() == 4);
+    REQUIRE(router.saw);
+    CHECK(router.saw->tilt == 45);
+    const Machine drill = machine_in(demo("drill-and-chain.toml"));
+    CHECK(drill.may_not.size() == 3);
+    CHECK(drill.tools[1].thickness == 28);
+    CHECK_FALSE(drill.saw);
+}
+
+TEST_CASE("what is wrong with a machine is told with its line and what is needed") {
+    const std::string good = demo("drill-and-chain.toml");
+    const ReadMachine mistyped = read_machine(with(good, "weight_kg", "wieght_kg"), "m.toml");
+    REQUIRE(mistyped.problems.size() == 2);
+    CHECK(english(*mistyped.problems[0].said) == "there is no key wieght_kg here; did you mean weight_kg?");
+    CHECK(mistyped.problems[0].place.line == 10);
+    CHECK(english(*mistyped.problems[1].said) == "weight_kg is missing");
+    CHECK_THAT(problem_of(with(good, "may_not", "colour = 3\nmay_not")),
+               ContainsSubstring("4: there is no key colour here"));
+    CHECK_THAT(problem_of(with(good, "length = \"150 mm\"", "length = \"250 mm\"")),
+               ContainsSubstring("24: the tool chain 40 is 250 mm long and reaches 180 mm") &&
+                   ContainsSubstring("a reach of 250 mm or more is needed"));
+    CHECK_THAT(problem_of(with(good, "\"9 m\"", "9000")),
+               ContainsSubstring("7: length must be a length over 0 with its unit"));
+    CHECK_THAT(problem_of(with(good, "\"9 m\"", "\"-9 m\"")), ContainsSubstring("7: length must be"));
+    CHECK_THAT(problem_of(with(good, "800", "-1")), ContainsSubstring("weight_kg must be a number from 1"));
+    CHECK_THAT(problem_of(with(good, "\"drill\"", "\"auger\"")),
+               ContainsSubstring("auger is none of flat, ball, drill, chain"));
+    CHECK_THAT(problem_of(with(good, "\"above\"", "\"over\"")),
+               ContainsSubstring("3: over is none of above"));
+    CHECK_THAT(problem_of(with(good, "thickness = \"28 mm\"\n", "")),
+               ContainsSubstring("thickness is missing"));
+    CHECK_THAT(problem_of(with(good, "[bed]", "[bed")), ContainsSubstring("the text is not TOML"));
+    CHECK_THAT(problem_of("name = \"n\"\nworks_from = [\"above\"]\n[bed]\nlength = \"1 m\"\nwidth = \"1 "
+                          "m\"\nheight = \"1 m\"\nweight_kg = 9\n"),
+               ContainsSubstring("makes nothing"));
+}
+
+TEST_CASE("a pocket keeps the tool's radius in its corners, as the simulation finds it") {
+    const Operation o = pocket(80, 120, 60);
+    Machine machine;
+    machine.tools = {flat(40, 100)};
+    const OperationMaking made = made_by(machine, o, o.access[0], machine.tools[0]);
+    CHECK(made.verdict == Verdict::by_hand);
+    REQUIRE(made.kept.size() == 4);
+    CHECK(made.kept[0].radius == 20);
+    CHECK(std::abs(made.left - 4 * 60 * 20 * 20 * (1 - M_PI / 4)) < 1e-6);
+    const auto left = access_sim::left_by(o, stick(), LogFace::top, machine.tools[0], 0, 2, 0.6);
+    std::printf("pocket: %.0f mm3 left by the formula, %.0f by the simulation\n", made.left, left.volume);
+    CHECK(std::abs(left.volume - made.left) < 0.25 * made.left);
+}
+
+TEST_CASE("reach, room and what may not be decide") {
+    const Operation o = pocket(80, 120, 60);
+    Machine machine;
+    const auto why = [&](const Tool &tool) {
+        return english(made_by(machine, o, o.access[0], tool).why.value());
+    };
+    CHECK_THAT(why(flat(40, 50)),
+               ContainsSubstring("it needs a reach of 60 mm from the top, and the tool t has 50 mm"));
+    CHECK_THAT(why(flat(90, 100)), ContainsSubstring("its room is 80 mm wide and the tool t is 90 mm"));
+    Tool chain{"c", ToolShape::chain, 40, 28, 150, 180, 1};
+    const OperationMaking made = made_by(machine, o, o.access[0], chain);
+    CHECK(made.verdict == Verdict::by_hand);
+    CHECK(made.kept.size() == 2); // the nose, at both ends of the bar's way
+    CHECK(made.waved);            // by plunges 10 apart
+    CHECK(std::abs(made.left - 2 * 80 * 20 * 20 * (1 - M_PI / 4) - 80 * 120 * (20 - std::sqrt(375.0))) <
+          1e-6);
+    chain.diameter = 130;
+    CHECK_THAT(why(chain), ContainsSubstring("narrower than the chain c"));
+}
+
+TEST_CASE("logs too long, too thick or too heavy are not made, with what is needed") {
+    const Layout layout = lay_out(plain_shell());
+    const auto lists = lists_of(layout);
+    Machine machine = machine_in(demo("four-sided-router.toml"));
+    CHECK(making_of(machine, lists[0], 300).against.empty());
+    CHECK_THAT(english(making_of(machine, lists[0], 1201).against.at(0)),
+               ContainsSubstring("may weigh 1201 kg and the machine bears 1200 kg"));
+    machine.length = 3000;
+    CHECK_THAT(english(making_of(machine, lists[0], {}).against.at(0)),
+               ContainsSubstring("long and the bed 3000 mm"));
+    machine.length = 13000, machine.width = 100;
+    CHECK_THAT(english(making_of(machine, lists[0], {}).against.at(0)),
+               ContainsSubstring("the machine takes 100 mm by 420 mm"));
+}
+
+TEST_CASE("set-ups are as few as there can be, and never fewer than the sides ask for") {
+    const Layout layout = lay_out(plain_shell());
+    Machine machine = machine_in(demo("four-sided-router.toml"));
+    Machine from_above = machine;
+    from_above.works_from = {Way::above, Way::ends};
+    for (const auto &list : lists_of(layout)) {
+        const PieceMaking all_round = making_of(machine, list, {}), above = making_of(from_above, list, {});
+        CHECK(all_round.verdict != Verdict::not_made);
+        CHECK(all_round.setups == 1);
+        CHECK(above.setups == static_cast<int>(list.setups.size()));
+    }
+}
+
+TEST_CASE("each demo and each machine: every piece gets a verdict, every refusal a reason") {
+    for (const char *file : {"four-sided-router.toml", "drill-and-chain.toml"}) {
+        const Machine machine = machine_in(demo(file));
+        std::size_t counts[3] = {};
+        for (const auto &entry : std::filesystem::directory_iterator(ROUNDLAY_DEMOS)) {
+            if (entry.path().extension() != ".roundlay") continue;
+            const auto read = read_document_file(entry.path());
+            REQUIRE(read.shell);
+            for (const auto &list : lists_of(lay_out(*read.shell))) {
+                const PieceMaking making = making_of(machine, list, {});
+                ++counts[static_cast<int>(making.verdict)];
+                REQUIRE(making.operations.size() == list.operations.size());
+                for (const OperationMaking &made : making.operations) {
+                    CHECK(made.why.has_value() == (made.verdict == Verdict::not_made));
+                    CHECK(made.from.has_value() == (made.verdict != Verdict::not_made));
+                    CHECK((made.verdict == Verdict::by_hand) == (made.left > 0));
+                }
+            }
+        }
+        std::printf("%s: %zu whole, %zu by hand, %zu not made\n", file, counts[0], counts[1], counts[2]);
+    }
+}
+
+TEST_CASE("a simulation of the tool on a grid agrees, on random pieces and tools") {
+    std::size_t pieces = 0, made_count = 0, not_count = 0, thin = 0, near = 0;
+    CHECK(rc::check([&] {
+        const int kind = *rc::gen::element(0, 1, 2, 3, 4);
+        const Layout layout = lay_out(kind == 0   ? any_saddle_shell()
+                                      : kind == 1 ? any_tapered_shell()
+                                      : kind == 2 ? any_waned_shell()
+                                      : kind == 3 ? any_fitted_shell()
+                                                  : any_family_shell());
+        if (layout.models.empty()) return;
+        const auto few = static_cast<std::size_t>(std::ssize(layout.models));
+        const std::size_t every = std::max<std::size_t>(1, few / 4);
+        std::size_t at = 0;
+        for (const Index<Model> model : layout.models.indices()) {
+            if (at++ % every) continue;
+            const Body body = body_of(layout.pieces[layout.models[model].pieces.front()]);
+            const auto list = machining::operations_of(layout, model, body);
+            if (list.operations.empty()) continue;
+            ++pieces;
+            const Operation &o = list.operations[*rc::gen::inRange<std::size_t>(0, list.operations.size())];
+            if (o.access.empty()) continue;
+            const auto &access = o.access[*rc::gen::inRange<std::size_t>(0, o.access.size())];
+            Tool tool = flat(*rc::gen::element(16.0, 25.0, 40.0, 60.0),
+                             *rc::gen::element(60.0, 120.0, 200.0, 300.0, 450.0));
+            if (o.round) tool.shape = ToolShape::ball;
+            if (o.bore && *rc::gen::element(true, false))
+                tool.shape = ToolShape::drill, tool.diameter = o.bore->diameter;
+            Machine machine;
+            machine.tilt = *rc::gen::element(0.0, 5.0, 15.0, 45.0);
+            if (access.reach > 700) continue; // along the log: no grid is coarse enough
+            const OperationMaking made = made_by(machine, o, access, tool);
+            const auto left = access_sim::left_by(o, list.stock.stock, access.side, tool, machine.tilt, 3);
+            if (left.deep < 8) {
+                ++thin; // nothing of it lies farther from its sides than the grid is wide
+                continue;
+            }
+            const double part = static_cast<double>(left.stays) / static_cast<double>(left.deep);
+            if (made.verdict == Verdict::not_made) {
+                if (lacks(*made.why) < 3 * left.cell) {
+                    ++near; // the grid is coarser than what it lacks
+                    continue;
+                }
+                ++not_count;
+                if (left.stays == 0)
+                    RC_LOG() << list.tag << " " << o.mark << " not made: " << english(*made.why) << "\n";
+                RC_ASSERT(left.stays > 0);
+            } else {
+                ++made_count;
+                const double corners = made.left / std::max(1.0, left.whole);
+                if (part > 0.02 + 2 * corners)
+                    RC_LOG() << list.tag << " " << o.mark << " from " << static_cast<int>(access.side)
+                             << " box " << o.box.low.z << ".." << o.box.high.z
+                             << (o.bore ? " bore " + std::to_string(o.bore->entry.z) + " " +
+                                              std::to_string(o.bore->along.z) + " " +
+                                              std::to_string(o.bore->depth) + " " +
+                                              std::to_string(o.bore->diameter)
+                                        : "")
+                             << " stock " << list.stock.stock.frame.origin.z << "+"
+                             << list.stock.stock.size.height << " kind " << static_cast<int>(o.kind)
+                             << " tool " << tool.diameter << " reach " << tool.reach << " needs "
+                             << access.reach << " tilt " << access.tilt << " of " << machine.tilt << ": "
+                             << left.stays << " of " << left.deep << " cells of " << left.cell
+                             << " stay, corners " << corners << "\n";
+                RC_ASSERT(part <= 0.02 + 2 * corners);
+            }
+        }
+    }));
+    std::printf(
+        "random pieces: %zu; %zu operations made and %zu not made, as the grid finds; %zu too thin and "
+        "%zu too near for it\n",
+        pieces, made_count, not_count, thin, near);
+    CHECK(made_count > 10);
+    CHECK(not_count > 5);
+}
