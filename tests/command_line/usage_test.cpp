@@ -67,7 +67,7 @@ TEST_CASE("what was not understood ends with 2, a sentence, and nothing on the s
         std::string says;
     } cases[] = {
         {{"exprot", "x"}, "there is no command \"exprot\"; did you mean \"export\"?"},
-        {{"zebra"}, "there is no command \"zebra\"; choose from new, check, list, compare, export, picture"},
+        {{"zebra"}, "there is no command \"zebra\"; choose from new, check, list, compare, export, makeable"},
         {{"list", "x", "--jsno"}, "there is no option --jsno; did you mean --json?"},
         {{"export", "x", "--to", "y", "--onyl=list"}, "there is no option --onyl; did you mean --only?"},
         {{"export", "x", "--to", "y", "--only", "lists"},
