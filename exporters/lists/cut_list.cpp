@@ -88,12 +88,12 @@ std::string shrinkage_words(const Wood &wood, const Voice &voice) {
 
 using WeightNotes = std::map<std::string, std::string>;
 
-/// By species.
+/// By species, and whether it is weighed green.
 WeightNotes weight_notes(const Shell &shell, const Layout &layout, const Voice &voice) {
     WeightNotes notes;
     for (const Piece &piece : layout.pieces) {
-        const Wood wood = wood_of(shell, piece.species);
-        if (std::string &note = notes[species_of(wood)]; note.empty())
+        const Wood wood = weighed_wood(shell, piece);
+        if (std::string &note = notes[note_key(species_of(wood), !wood.moisture)]; note.empty())
             note = voice.words(weight_note(weigh(0, wood)));
     }
     return notes;
@@ -115,7 +115,8 @@ class Collector {
     Stick stick(Index<Piece> index) const {
         const Piece &piece = layout_.pieces[index];
         const auto &[blank, volume, l] = stock_[index];
-        const std::string species = species_of(wood_of(shell_, piece.species));
+        const Wood wood = weighed_wood(shell_, piece);
+        const std::string species = species_of(wood);
         return {kind_words(piece),
                 blank,
                 volume,
@@ -126,7 +127,7 @@ class Collector {
                 l.log.low_kg,
                 l.log.high_kg,
                 voice_.word(species),
-                notes_.at(species),
+                notes_.at(note_key(species, !wood.moisture)),
                 cut_words(piece, voice_)};
     }
 

@@ -13,6 +13,11 @@
 
 namespace roundlay {
 
+/// Of a species, as documents have it, that is weighed green or at the stated moisture.
+inline std::string note_key(const std::string &species, bool green) {
+    return green ? species : species + ", as stated";
+}
+
 /// What one blank becomes. Millimetres, mm3, kilograms.
 struct Stick {
     std::string kind;                           ///< `log`, `sill log`, `island`, ...
@@ -62,7 +67,7 @@ struct CutList {
     std::vector<ModelRow> models;               ///< by their first piece
     std::vector<PegRow> pegs;                   ///< thick and long first
     std::vector<OrderRow> order;                ///< by section, long first
-    std::map<std::string, std::string> notes;   ///< weight notes by species, as documents have it
+    std::map<std::string, std::string> notes;   ///< weight notes by note_key
     Totals totals;                              ///< of the pieces
     double order_step = 0;                      ///< mm
     double peg_step = 0;                        ///< mm

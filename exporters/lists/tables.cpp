@@ -228,7 +228,7 @@ Row order_row(const CutList &list, const OrderRow &row) {
               number(up_to(row.least_round, thousandth), mm_decimals)};
     add_weights(list, row.blank_low_kg, row.blank_high_kg, cells);
     add_weights(list, row.log_low_kg, row.log_high_kg, cells);
-    append(cells, {list.notes.at(row.species), list.voice.word(row.species)});
+    append(cells, {list.notes.at(note_key(row.species, row.green)), list.voice.word(row.species)});
     append(cells, board_feet(row));
     cells.emplace_back(row.tags);
     return cells;

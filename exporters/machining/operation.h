@@ -117,7 +117,7 @@ struct OperationList {
     std::vector<Setup> setups;
     std::vector<Operation> operations; ///< in working order
     std::optional<double> volume;      ///< of the finished piece, mm3; none where its border does not tell it
-    bool faces_named = true; ///< else its STEP file has no names of faces, and `makes` tells all that may be
+    bool faces_named = true;           ///< else its STEP file alone tells them, and `makes` all that may be
 };
 
 } // namespace roundlay::machining

@@ -166,6 +166,26 @@ std::vector<Stretch> left_between(const std::vector<Stretch> &taken, double from
     return left;
 }
 
+/// Out of the wood, on the face that the log lies on: as an earlier set-up has left it, else the stock's.
+Vec3 out_of_bed(const std::vector<Operation> &operations, const Setup &setup, int number,
+                const Stock &stock) {
+    constexpr double same_side = 0.9; // of the cosine: no taper slopes by more
+    const Vec3 down = outward(setup.down);
+    Vec3 out = stock.frame.direction_to_world(down);
+    for (const Operation &operation : operations) {
+        if (operation.kind != OperationKind::plane || operation.sides.empty()) continue;
+        if (operation.setup == 0 || operation.setup >= number) continue;
+        const Vec3 hewn = -operation.sides.front().plane.normal; // it points into the wood that stays
+        if (dot(hewn, down) > same_side) out = hewn;
+    }
+    return out;
+}
+
+/// Under the far end, so that x lies level: what that face falls back toward it.
+double packing_of(Vec3 out, LogFace down, double length) {
+    return out.x / dot(out, outward(down)) * length;
+}
+
 void find_clamping(Setup &setup, int number, const std::vector<Operation> &operations, const Stock &stock) {
     const Vec3 way = outward(setup.up);
     const Frame &frame = stock.frame;
@@ -175,9 +195,7 @@ void find_clamping(Setup &setup, int number, const std::vector<Operation> &opera
     const double to = std::max(other.x, frame.to_world({stock.size.length, 0, 0}).x);
     setup.keep_clear = to_keep_clear(operations, setup, number, middle, from, to);
     setup.clamp = left_between(setup.keep_clear, from, to);
-    const bool stands = setup.up == LogFace::top || setup.up == LogFace::under;
-    const double rise = stock.lean * (to - from);
-    setup.packing = !stands ? 0 : setup.up == LogFace::top ? rise : -rise;
+    setup.packing = packing_of(out_of_bed(operations, setup, number, stock), setup.down, to - from);
 }
 
 } // namespace

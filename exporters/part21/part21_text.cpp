@@ -126,6 +126,13 @@ void DataWriter::append(Enumeration value) {
     text_ += '.';
 }
 
+void DataWriter::append(Named value) {
+    text_ += value.type;
+    text_ += '(';
+    text_ += spelt(value.text);
+    text_ += ')';
+}
+
 void DataWriter::append(Typed value) {
     text_ += value.type;
     text_ += '(';

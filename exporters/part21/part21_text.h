@@ -43,6 +43,10 @@ template <typename Value> struct TypedValue {
 template <typename Value> TypedValue<Value> typed(std::string_view type, Value value) {
     return {type, std::move(value)};
 }
+struct Named {
+    std::string_view type; ///< e.g. IDENTIFIER
+    std::string_view text;
+};
 struct Unset {};   ///< $
 struct Derived {}; ///< *
 
@@ -128,6 +132,7 @@ class DataWriter {
     }
     void append(Enumeration value);
     void append(Typed value);
+    void append(Named value);
     template <typename Value> void append(const TypedValue<Value> &value) {
         text_ += value.type;
         text_ += '(';

@@ -13,9 +13,10 @@ std::string scale_text(double scale) {
     return "1:" + std::to_string(static_cast<long long>(scale));
 }
 
-/// A length on the printer's bed: whole millimetres, or sixteenths, would say 0 of a nozzle.
+/// A length on the printer's bed, in the millimetres of the nozzle: whole ones, or sixteenths, would say 0.
 LengthAmount as_printed(double length) {
-    return finely_in_mm(length, 2);
+    constexpr double hundredths = 100;
+    return exactly_in_mm(std::round(length * hundredths) / hundredths);
 }
 
 class Judge {
@@ -38,7 +39,8 @@ class Judge {
         const double less = options_.pegs == PrintedPegs::pins ? options_.clearance : 0;
         if (thinnest.diameter / options_.scale - less >= options_.nozzle) return;
         problems_.push_back(
-            said("peg %1, %2 thick, is %3 at %4: thinner than the nozzle of %5; %6 or larger is needed, "
+            said("peg %1, %2 thick, is %3 at %4 less the clearance: thinner than the nozzle of %5; %6 or "
+                 "larger is needed, "
                  "a finer nozzle, or no pegs",
                  thinnest.name, in_mm(thinnest.diameter),
                  as_printed(std::max(0.0, thinnest.diameter / options_.scale - less)),

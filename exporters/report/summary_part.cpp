@@ -5,6 +5,7 @@
 #include "exporters/report/wall_marks.h"
 #include "exporters/sheets/drawing/columns.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/fabric/unrecorded.h"
 #include "kernel/record/places.h"
 
 #include <algorithm>
@@ -147,6 +148,7 @@ Table open_questions(const Record &record, const Layout &layout, const Words &wo
     };
     for (const auto &question : questions)
         add(question.what, tags_where(record, question.asked));
+    add(said("stands in the drawing, and nobody recorded it"), unrecorded_logs(record, layout));
     add(said("places along it are measured from a corner that is no end of it in the drawing: they are drawn "
              "nowhere"),
         tags_off_the_drawing(record, layout));

@@ -29,6 +29,7 @@ struct StepOptions {
     StepSchema schema = StepSchema::ap214;
     StepUnit unit = StepUnit::millimetre;
     StepColours colours = StepColours::wall;
+    bool linked = false;     ///< the shell refers to the files of its pieces and has no solids of its own
     bool with_stock = false; ///< in a piece's file a second product: the stick that it is cut from
 };
 

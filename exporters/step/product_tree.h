@@ -26,6 +26,7 @@ struct Part {
     Attributes attributes;
     std::size_t body = 0;                 ///< index into the bodies written with the tree
     std::vector<std::string> layers = {}; ///< that its solid lies on
+    std::string file = {};                ///< that its solid stands in instead; empty: it stands here
 };
 
 /// A part where it stands.

@@ -3,6 +3,7 @@
 #include "exporters/step/boundary_writer.h"
 #include "exporters/step/common_writer.h"
 #include "exporters/step/library_solid.h"
+#include "exporters/step/link_writer.h"
 #include "exporters/step/property_writer.h"
 #include "exporters/step/style_writer.h"
 
@@ -29,7 +30,7 @@ class TreeWriter {
                const Extras &extras)
         : data_(data), tree_(tree), solids_(solids), extras_(extras),
           commons_(add_commons(data, extras.schema, extras.unit)), properties_(data, commons_.length),
-          styles_(data) {}
+          styles_(data), links_(data, extras.schema) {}
 
     void write() {
         for (const Part &part : tree_.parts)
@@ -40,7 +41,8 @@ class TreeWriter {
             groups.push_back(write_group(group));
         if (!groups.empty()) write_whole(groups);
         for (std::size_t p = 0; p < parts_.size(); ++p)
-            styles_.add(tree_.parts[p].colour, parts_[p].solid, parts_[p].context, use_colours_[p]);
+            if (tree_.parts[p].file.empty())
+                styles_.add(tree_.parts[p].colour, parts_[p].solid, parts_[p].context, use_colours_[p]);
         write_layers();
     }
 
@@ -60,11 +62,16 @@ class TreeWriter {
         return made;
     }
 
+    /// Those that are written here.
+    static std::vector<std::string> layers_of(const Part &part) {
+        return part.file.empty() ? part.layers : std::vector<std::string>();
+    }
+
     /// In the order in which they come first.
     void write_layers() {
         std::vector<std::pair<std::string, std::vector<Ref>>> layers;
         for (std::size_t p = 0; p < parts_.size(); ++p)
-            for (const std::string &name : tree_.parts[p].layers) {
+            for (const std::string &name : layers_of(tree_.parts[p])) {
                 auto layer = std::ranges::find(layers, name, &decltype(layers)::value_type::first);
                 if (layer == layers.end()) layer = layers.insert(layer, {name, {}});
                 layer->second.push_back(parts_[p].solid);
@@ -82,13 +89,25 @@ class TreeWriter {
     Product write_part(const Part &part) {
         Product made = write_product(part.id, part.name, part.description);
         const PartSolid &solid = solids_[at(part.body)];
+        made.measures = solid.measures;
+        if (part.file.empty())
+            write_solid(part, solid, made);
+        else
+            write_link(part, made);
+        if (extras_.attributes) properties_.add_attributes(part.attributes, made.definition, made.context);
+        if (extras_.validation) properties_.add_validation(made.measures, made.shape, made.context);
+        return made;
+    }
+
+    void write_link(const Part &part, Product &made) {
+        represent(made, "SHAPE_REPRESENTATION", part.name, {made.origin});
+        links_.add(made.definition, part.file);
+    }
+
+    void write_solid(const Part &part, const PartSolid &solid, Product &made) {
         made.solid = solid.border ? add_solid(data_, *solid.border, part.name, solid.faces)
                                   : add_library_solid(data_, solid.built, part.name, solid.faces);
         represent(made, "ADVANCED_BREP_SHAPE_REPRESENTATION", part.name, {made.origin, made.solid});
-        if (extras_.attributes) properties_.add_attributes(part.attributes, made.definition, made.context);
-        made.measures = solid.measures;
-        if (extras_.validation) properties_.add_validation(made.measures, made.shape, made.context);
-        return made;
     }
 
     /// Of an assembly, behind all that it is put together of.
@@ -123,7 +142,7 @@ class TreeWriter {
         const Product &part = parts_[at(use.part)];
         const Placed placed = place(use.name, group, part, placement);
         if (extras_.attributes) properties_.add_attributes(use.attributes, placed.occurrence, group.context);
-        if (!use.colour) return;
+        if (!use.colour || !tree_.parts[at(use.part)].file.empty()) return; // the solid's file says its own
         const Ref own = data_.add("SHAPE_REPRESENTATION", "", std::vector{placement}, part.context);
         data_.add("SHAPE_DEFINITION_REPRESENTATION", placed.shape, own);
         use_colours_[at(use.part)].push_back({*use.colour, own});
@@ -170,6 +189,7 @@ class TreeWriter {
     Commons commons_;
     PropertyWriter properties_;
     StyleWriter styles_;
+    LinkWriter links_;
     std::vector<Product> parts_;
     std::vector<std::vector<UseColour>> use_colours_; ///< by part
 };

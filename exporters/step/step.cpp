@@ -79,18 +79,26 @@ std::string file_of(const std::string &header, const step::ProductTree &tree,
 
 } // namespace
 
-std::string write_shell_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
-                             const StepOptions &options) {
+std::string write_linked_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
+                              const Indexed<std::string, Model> &files, const StepOptions &options) {
     if (layout.pieces.empty()) throw std::invalid_argument("A layout without pieces has no STEP file.");
     if (bodies.size() != layout.models.size())
         throw std::invalid_argument("A STEP file needs one body for each model of the layout.");
     std::vector<step::PartSolid> all;
     for (const auto m : layout.models.indices())
         all.push_back(part_solid(body_of_model(layout, m, bodies[m]), options.route));
+    step::ProductTree tree = step::tree_of(shell, layout, options.colours);
+    for (const auto m : files.indices())
+        tree.parts[m.at()].file = files[m];
     const std::string frame =
         std::string(unit_words(options)) + "; x and y in plan, z up from the foundation";
-    return file_of(header_for({"shell of hewn logs", frame}, layout.name, shell.project, options),
-                   step::tree_of(shell, layout, options.colours), std::move(all), options);
+    return file_of(header_for({"shell of hewn logs", frame}, layout.name, shell.project, options), tree,
+                   std::move(all), options);
+}
+
+std::string write_shell_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
+                             const StepOptions &options) {
+    return write_linked_step(shell, layout, bodies, {}, options);
 }
 
 std::string write_piece_step(const Shell &shell, const Layout &layout, const Piece &piece, const Body &body,

@@ -20,6 +20,10 @@ namespace roundlay {
 std::string write_shell_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
                              const StepOptions &options = {});
 
+/// The same where the pieces stand in files of their own: their paths from this file, by model.
+std::string write_linked_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
+                              const Indexed<std::string, Model> &files, const StepOptions &options = {});
+
 /// One piece in its own frame. Product id, name and the solid's name are its tag.
 std::string write_piece_step(const Shell &shell, const Layout &layout, const Piece &piece, const Body &body,
                              const StepOptions &options = {});

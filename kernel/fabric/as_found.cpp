@@ -1,6 +1,7 @@
 #include "kernel/fabric/as_found.h"
 
 #include "kernel/fabric/fabric.h"
+#include "kernel/measured/found_piece.h"
 #include "kernel/record/found_words.h"
 
 #include <algorithm>
@@ -131,11 +132,37 @@ class Telling {
 
 } // namespace
 
+namespace {
+
+/// Where a log is that comes from elsewhere: its own tag is written on it there.
+std::vector<Index<Piece>> used_as(const FoundLog &log, const Layout &layout) {
+    std::vector<Index<Piece>> used;
+    if (log.decisions.empty() || log.decisions.back().what != Decision::use_elsewhere) return used;
+    for (const Index<Piece> piece : pieces_at(layout, log.decisions.back().to))
+        if (layout.pieces[piece].mark == log.tag) used.push_back(piece);
+    return used;
+}
+
+Said comes_from(const FoundLog &log) {
+    if (log.place.wall.empty()) return said("log %1, from elsewhere", log.tag);
+    if (!log.place.round) return said("log %1, from wall %2", log.tag, log.place.wall);
+    return said("log %1, from wall %2, round %3", log.tag, log.place.wall, *log.place.round);
+}
+
+} // namespace
+
 Indexed<AsFound, Piece> as_found(const Record &record, const Layout &layout) {
     Indexed<AsFound, Piece> all(layout.pieces.size());
+    Indexed<char, Piece> from_elsewhere(layout.pieces.size());
+    for (const FoundLog &log : record.logs)
+        for (const Index<Piece> piece : used_as(log, layout)) {
+            from_elsewhere[piece] = true;
+            all[piece].phrases.push_back(comes_from(log));
+            Telling(log, all[piece]).tell(layout.pieces[piece].tag);
+        }
     for (const DecidedLog &log : decided_logs(record, layout))
         for (const Index<Piece> piece : log.found_as)
-            if (layout.pieces[piece].fabric != Fabric::replacement)
+            if (layout.pieces[piece].fabric != Fabric::replacement && !from_elsewhere[piece])
                 Telling(record.logs[log.log], all[piece]).tell(layout.pieces[piece].tag);
     return all;
 }

@@ -107,9 +107,10 @@ void Looking::look_at_up(Index<Piece> piece) {
                   "them is up",
                   tag(piece), tags(air)));
     if (const Pieces shut = lacking(of.lies_over, Deed::up); !shut.empty())
-        tell(piece, Deed::up,
-             said("%1 is ticked as up and lies over what is not: %2. It could not come down past %1 any more",
-                  tag(piece), tags(shut)));
+        tell(
+            piece, Deed::up,
+            said("%1 is ticked as up and lies over what is not: %2. It could not be lowered past %1 any more",
+                 tag(piece), tags(shut)));
     if (!site_.ticked.any(Deed::pegged)) return; // nobody notes pegs here
     if (const Pieces bare = lacking(of.covers, Deed::pegged); !bare.empty())
         tell(piece, Deed::up,

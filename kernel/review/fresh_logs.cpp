@@ -58,7 +58,22 @@ void tell(const std::string &wall, int round, const FreshLog &log, double over, 
 
 } // namespace
 
+/// One moisture cannot be true of old wood and of new.
+void tell_weighed_green(const Shell &shell, const Layout &layout, Findings &findings) {
+    const auto comes = [](const Piece &piece) { return piece.fabric == Fabric::replacement || piece.mends; };
+    if (!shell.wood.moisture || std::ranges::none_of(layout.pieces, comes)) return;
+    findings.push_back(
+        {Weight::note,
+         "new-wood-weighed-green",
+         {about::All::logs},
+         said("the stated moisture is taken for the old wood alone: what is new in the house is "
+              "weighed green, which is heavier; weigh before lifting"),
+         {},
+         "wood.moisture"});
+}
+
 void review_fresh_logs(const Shell &shell, const Layout &layout, Findings &findings) {
+    tell_weighed_green(shell, layout, findings);
     if (shell.wood.moisture && *shell.wood.moisture <= seasoned_moisture) return;
     for (const auto w : layout.walls.indices()) {
         const bool old = std::ranges::any_of(

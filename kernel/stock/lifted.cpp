@@ -8,6 +8,12 @@
 
 namespace roundlay {
 
+Wood weighed_wood(const Shell &shell, const Piece &piece) {
+    Wood wood = wood_of(shell, piece.species);
+    if (piece.fabric == Fabric::replacement || piece.mends) wood.moisture.reset();
+    return wood;
+}
+
 double small_end(const Piece &piece, const Blank &stock) {
     const RoundCut *round = hewn_faces(piece).round;
     return round ? 2 * round->radius : least_round(stock.width, stock.height);
@@ -15,25 +21,25 @@ double small_end(const Piece &piece, const Blank &stock) {
 
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
-    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), wood_of(shell, piece.species));
+    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), weighed_wood(shell, piece));
     if (!hewn_faces(piece).round)
-        l.blank = weigh(stock.length * stock.width * stock.height, wood_of(shell, piece.species));
+        l.blank = weigh(stock.length * stock.width * stock.height, weighed_wood(shell, piece));
     return l;
 }
 
 Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
     Lifted l = lifted_of_length(shell, piece, stock_of(piece).size);
-    l.piece = weigh(volume, wood_of(shell, piece.species));
+    l.piece = weigh(volume, weighed_wood(shell, piece));
     return l;
 }
 
 std::vector<Said> weight_bases(const Shell &shell, const Indexed<Piece> &pieces) {
-    std::vector<std::string> woods;
+    std::vector<Wood> woods;
     std::vector<Said> known, unknown;
     for (const Piece &piece : pieces) {
-        const Wood wood = wood_of(shell, piece.species);
-        if (std::ranges::find(woods, wood.species) != woods.end()) continue;
-        woods.push_back(wood.species);
+        const Wood wood = weighed_wood(shell, piece);
+        if (std::ranges::find(woods, wood) != woods.end()) continue;
+        woods.push_back(wood);
         const WeightEstimate weight = weigh(0, wood);
         (weight.known ? known : unknown).push_back(weight.basis);
     }

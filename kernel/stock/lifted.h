@@ -13,6 +13,10 @@ struct Lifted {
     WeightEstimate piece, blank, log;
 };
 
+/// What the piece is weighed as. New wood that comes into an old house is taken to be green, whatever
+/// moisture is stated: one number cannot be true of both, and green is the heavier.
+Wood weighed_wood(const Shell &shell, const Piece &piece);
+
 /// Small end of the round log that the piece comes out of, mm, straight and without bark: the stated round
 /// stick's, else the least that its stock (kernel/layout/pieces/stock.h) can be hewn from.
 double small_end(const Piece &piece, const Blank &stock);

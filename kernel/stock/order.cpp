@@ -30,20 +30,22 @@ Length order_step(UnitSystem units) {
 }
 
 std::vector<OrderRow> sticks_to_order(const Shell &shell, const Layout &layout) {
-    std::map<std::tuple<long long, long long, long long, long long, std::string>, OrderRow> rows;
+    std::map<std::tuple<long long, long long, long long, long long, std::string, bool>, OrderRow> rows;
     for (const Piece &piece : layout.pieces) {
         if (is_old_wood(piece)) continue;
         const Blank stock = ordered_stock(shell, stock_of(piece));
         const double round = small_end(piece, stock);
-        const std::string species = species_of(wood_of(shell, piece.species));
-        OrderRow &row =
-            rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round), species}];
+        const Wood wood = weighed_wood(shell, piece);
+        const std::string species = species_of(wood);
+        OrderRow &row = rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round),
+                              species, !wood.moisture}];
         row.species = species;
         row.width = stock.width;
         row.height = stock.height;
         row.length = stock.length;
         row.least_round = round;
         const Lifted l = lifted_of_length(shell, piece, stock);
+        row.green = !wood.moisture;
         row.blank_low_kg = l.blank.low_kg;
         row.blank_high_kg = l.blank.high_kg;
         row.log_low_kg = l.log.low_kg;

@@ -14,6 +14,7 @@ struct OrderRow {
     double least_round = 0; ///< least small-end diameter, straight and under the bark
     double blank_low_kg = 0, blank_high_kg = 0, log_low_kg = 0, log_high_kg = 0; ///< as Lifted, of one
     std::string species;                                                         ///< as `species_of`
+    bool green = true; ///< weighed so: no moisture is stated, or it comes into an old house
     std::vector<std::string> tags;
 };
 

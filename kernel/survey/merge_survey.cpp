@@ -5,6 +5,7 @@
 #include "kernel/survey/survey_parts.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace roundlay {
 
@@ -60,7 +61,8 @@ class Merging {
         merge_keys(out_, {log_.tag, of}, replace_, part, into, from);
     }
     template <typename Part, typename Known>
-    void known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from, Known known_by);
+    void known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from, Known known_by,
+               std::size_t most = std::numeric_limits<std::size_t>::max());
     template <typename Part> void others(std::vector<Part> FoundLog::*list, const FoundLog &from);
 
   private:
@@ -69,15 +71,29 @@ class Merging {
     bool replace_;
 };
 
+/// "SE, front door": by what each is known.
+template <typename Part, typename Known>
+std::string all_known(const std::vector<Part> &parts, Known known_by) {
+    std::string all;
+    for (const Part &part : parts)
+        all += (all.empty() ? "" : ", ") + known_by(part);
+    return all;
+}
+
+constexpr std::size_t most_ends = 2; // of a log
+
 /// Those that are known by something are the same ones.
 template <typename Part, typename Known>
-void Merging::known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from,
-                    Known known_by) {
+void Merging::known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from, Known known_by,
+                    std::size_t most) {
     for (const Part &part : from.*list) {
         if (std::ranges::find(log_.*list, part) != (log_.*list).end()) continue;
         const auto same = std::ranges::find(log_.*list, known_by(part), known_by);
         if (same != (log_.*list).end() && !known_by(part).empty())
             keys(part_named(name), &*same, &part, name + (" " + known_by(part)));
+        else if ((log_.*list).size() >= most)
+            out_.conflicts.push_back(
+                {log_.tag, name, "corner", all_known(log_.*list, known_by), known_by(part)});
         else
             (log_.*list).push_back(part), ++out_.values;
     }
@@ -142,7 +158,8 @@ void merge_log(Merged &out, FoundLog &into, const FoundLog &other, bool replace)
     const FoundLog from = fitting(out, into, other);
     Merging merging(out, into, replace);
     merging.keys(part_named("log"), &into, &from, "");
-    merging.known("end", &FoundLog::ends, from, [](const FoundEnd &end) { return end.corner; });
+    merging.known(
+        "end", &FoundLog::ends, from, [](const FoundEnd &end) { return end.corner; }, most_ends);
     merging.known("station", &FoundLog::stations, from,
                   [](const FoundStation &station) { return station.at.written; });
     merging.known("zone", &FoundLog::zones, from, [](const ConditionZone &zone) {

@@ -24,7 +24,7 @@ struct ExportWords {
     std::string scale, bed, clearance, nozzle, pegs; ///< of a print
     RouterWords router;
     std::string step_schema, step_unit, step_colours;
-    bool step_stock = false;
+    bool step_stock = false, step_linked = false;
     std::vector<std::string> only, without;
     bool force = false;
 };
@@ -100,6 +100,7 @@ StepOptions step_options_of(const ExportWords &words) {
     if (is("unit of STEP files", words.step_unit, "mm", "in")) step.unit = StepUnit::inch;
     if (is("colouring of STEP files", words.step_colours, "wall", "wood")) step.colours = StepColours::wood;
     step.with_stock = words.step_stock;
+    step.linked = words.step_linked;
     return step;
 }
 
@@ -111,6 +112,8 @@ void add_step_options(CLI::App &app, ExportWords &words) {
     app.add_option("--step-colours", words.step_colours,
                    "of STEP files: by wall, or by wood: new, replacement, patched, kept (else wall)")
         ->type_name("WAY");
+    app.add_flag("--step-linked", words.step_linked,
+                 "shell.step refers to the files of its pieces and is small: keep them together");
     app.add_flag("--step-stock", words.step_stock,
                  "in each piece's STEP file a second solid: the stick that it is cut from");
 }

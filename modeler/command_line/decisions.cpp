@@ -3,6 +3,7 @@
 #include "exporters/registry/shared_order.h"
 #include "exporters/words/words.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/fabric/unrecorded.h"
 
 #include <algorithm>
 
@@ -49,6 +50,7 @@ void add_decision_problems(Input &input, const ExportJob &job) {
         return add(*once, job, input);
     add_all(decision_problems(input.read.record, job.layout, &found), job, input);
     if (const auto anew = kept_and_cut_anew(input.read.record, job.layout, found)) add(*anew, job, input);
+    if (const auto unknown = unrecorded_and_ordered(input.read.record, job.layout)) add(*unknown, job, input);
     add_all(harm_that_stays(input.read.record, job.shell, job.layout, found), job, input);
 }
 

@@ -1,5 +1,6 @@
 // What the record says of the wood of each piece, word by word.
 #include "kernel/fabric/as_found.h"
+#include "kernel/fabric/unrecorded.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/record/check_record.h"
 #include "tests/support/catch.h"
@@ -102,4 +103,45 @@ TEST_CASE("Of a log that is stated to be a replacement nothing is told: its wood
     const Layout layout = lay_out(shell);
     for (const AsFound &each : as_found(record, layout))
         CHECK(each.phrases.empty());
+}
+
+TEST_CASE("A log that is used elsewhere is told there, and not the one whose place it takes") {
+    FoundLog rotten = found_log(), sound;
+    rotten.decisions = {{Decision::leave_out, "", "", "", {}}};
+    sound.tag = "back 2", sound.place = {"C", 2, {}}, sound.note = "straight";
+    sound.decisions = {{Decision::use_elsewhere, "", "", "", {"A", 3, {}}}};
+    Record record;
+    record.logs = {rotten, sound};
+    Shell shell = test::plain_shell();
+    OwnLog comes;
+    comes.wall = "A", comes.round = 3, comes.mark = "back 2";
+    comes.fabric = Fabric::kept;
+    shell.own_logs = {comes};
+    const Layout layout = lay_out(shell);
+    const auto all = as_found(record, layout);
+    for (const auto piece : layout.pieces.indices()) {
+        if (layout.pieces[piece].tag != "A-03-1") continue;
+        std::string told;
+        for (const Said &phrase : all[piece].phrases)
+            told += test::english(phrase) + "; ";
+        CHECK_THAT(told, Catch::Matchers::StartsWith("log back 2, from wall C, round 2; ") &&
+                             ContainsSubstring("note: straight") && !ContainsSubstring("rotten"));
+    }
+}
+
+TEST_CASE("Logs that nobody recorded are told where a state orders them as new wood") {
+    Record record;
+    record.logs = {found_log()};
+    Shell shell = test::plain_shell();
+    CHECK_FALSE(unrecorded_and_ordered(record, lay_out(shell))); // it tells of no old wood
+    OwnLog kept;
+    kept.wall = "A", kept.round = 3, kept.fabric = Fabric::kept;
+    shell.own_logs = {kept};
+    const Layout layout = lay_out(shell);
+    const std::size_t logs = layout.pieces.size();
+    CHECK(unrecorded_logs(record, layout).size() == logs - 1);
+    const auto told = unrecorded_and_ordered(record, layout);
+    REQUIRE(told);
+    CHECK_THAT(test::english(told->what),
+               Catch::Matchers::StartsWith(std::to_string(logs - 1) + " logs that nobody recorded are new"));
 }

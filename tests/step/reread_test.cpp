@@ -17,6 +17,7 @@
 
 #include <cctype>
 #include <cmath>
+#include <filesystem>
 #include <map>
 #include <numbers>
 #include <set>
@@ -297,4 +298,28 @@ TEST_CASE("The stock comes beside the finished piece, in the same frame, and hol
         const double section = round ? round_section(round->radius, size.height) : size.width * size.height;
         CHECK(measured(stick, "volume") == Approx(section * size.length).epsilon(round ? 1e-6 : 1e-11));
     }
+}
+
+TEST_CASE("A linked shell finds its pieces in the files beside it, and stands as the whole one does") {
+    const test::StepSample sample = test::step_sample("openings");
+    const test::TemporaryFolder folder;
+    std::filesystem::create_directory(folder / "pieces");
+    Indexed<std::string, Model> files;
+    for (const auto m : sample.layout.models.indices()) {
+        const Piece &piece = first_of(sample.layout, sample.layout.models[m]);
+        files.push_back("pieces/" + piece.tag + ".step");
+        test::put(folder / files[m], write_piece_step(sample.shell, sample.layout, piece, sample.bodies[m]));
+    }
+    const std::string whole = sample.write(),
+                      linked = write_linked_step(sample.shell, sample.layout, sample.bodies, files);
+    test::put(folder / "shell.step", linked);
+    CHECK(linked.find("MANIFOLD_SOLID_BREP") == std::string::npos);
+    CHECK(5 * linked.size() < 4 * whole.size());
+    const json found =
+        json::parse(test::output_of(std::string(REREAD_TOOL) + " " + (folder / "shell.step").string()));
+    CHECK(found.at("solids") == sample.layout.pieces.size());
+    const std::map<std::string, json> products = by_name(found.at("products"));
+    for (const auto m : sample.layout.models.indices())
+        CHECK(measured(products.at(first_of(sample.layout, sample.layout.models[m]).tag), "volume") ==
+              Approx(sample.bodies[m].volume).epsilon(1e-11));
 }

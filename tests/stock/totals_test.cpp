@@ -171,6 +171,26 @@ TEST_CASE("A log of a species of its own weighs as that wood, and each wood says
     CHECK(totals_of(layout, stock).weights_known());
 }
 
+TEST_CASE("New wood in an old house is weighed green, whatever moisture the old wood has") {
+    Shell shell = with_own_logs({log_of(2, "", Fabric::kept), log_of(3, "", Fabric::replacement)});
+    shell.wood.moisture = 17;
+    const Layout layout = lay_out(shell);
+    const auto stock = stock_of_pieces(shell, layout, volumes_of(bodies_of(layout)));
+    const Wood dry = shell.wood, green{shell.wood.species, {}};
+    for (const auto i : layout.pieces.indices()) {
+        const bool comes = layout.pieces[i].fabric == Fabric::replacement;
+        const double volume = stock[i].volume;
+        CHECK(stock[i].lifted.piece.high_kg == weigh(volume, comes ? green : dry).high_kg);
+    }
+    CHECK(weigh(1e9, green).high_kg >
+          1.5 * weigh(1e9, dry).high_kg); // Wood Handbook Table 4-1, 119 against 17 %
+    CHECK(weight_bases(shell, layout.pieces).size() == 2);
+    bool ordered = false;
+    for (const OrderRow &row : sticks_to_order(shell, layout))
+        ordered = ordered || (row.green && row.tags == std::vector<std::string>{"A-03-1"});
+    CHECK(ordered);
+}
+
 TEST_CASE("What is not known of one log's wood is told, and no sum pretends to hold it") {
     const Shell shell = with_own_logs({log_of(2, "oak"), log_of(3, "oak")});
     const Layout layout = lay_out(shell);

@@ -65,6 +65,23 @@ TEST_CASE("A third end is left out by itself, and a blank row of an end gives wa
     CHECK_THAT(twice.problems[0].message, ContainsSubstring("stands there twice, first in line 2"));
 }
 
+TEST_CASE("A third end of a log that has both is told, and the record stays one that can be read") {
+    const Merged both = merged(recorded_house(R"(
+[[found]]
+tag = "A 2"
+wall = "A"
+round = 2
+end = [ { corner = "AB", height = "280 mm" }, { corner = "front door", height = "270 mm" } ]
+)")
+                                   .record,
+                               rows("row,tag,corner,height\r\nend,A 2,SE,290 mm\r\n").record, true);
+    REQUIRE(both.conflicts.size() == 1);
+    CHECK(both.conflicts[0].tag == "A 2");
+    CHECK(both.conflicts[0].stands == "AB, front door");
+    CHECK(both.conflicts[0].other == "SE");
+    CHECK(both.record.logs[0].ends.size() == 2);
+}
+
 TEST_CASE("Nobody's numbers become another's") {
     const Merged both = with("row,tag,by,on,wind,length\r\nlog,A 1,M. Orne,4 May,0.0.1,16.2.1\r\n");
     const FoundLog &log = both.record.logs[0];

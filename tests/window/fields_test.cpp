@@ -31,6 +31,7 @@ class FieldsTest : public WindowTest {
   private slots:
     void a_bare_number_is_of_the_shell_s_unit();
     void what_stands_in_a_field_is_saved();
+    void what_stands_on_title_blocks_is_stated_and_taken_back();
     void a_corner_that_is_stated_as_the_shell_is_not_stated();
     void saddles_are_offered_for_the_whole_shell_only();
     void the_window_fits_its_screen_and_remembers_its_panels();
@@ -67,6 +68,26 @@ void FieldsTest::what_stands_in_a_field_is_saved() {
     QVERIFY(file.open(QIODevice::ReadOnly));
     QVERIFY(file.readAll().contains("Typed and not entered"));
     QVERIFY(!window.desk().unsaved());
+    window.close_document();
+}
+
+void FieldsTest::what_stands_on_title_blocks_is_stated_and_taken_back() {
+    MainWindow window(kept());
+    put_up(window);
+    const std::string before = window.desk().document().text();
+    for (const auto &[field, words] : {std::pair{"project_number", "26-014"},
+                                       {"project_owner", "Orne"},
+                                       {"project_creator", "R. Hale"},
+                                       {"project_approved", "M. Orne"},
+                                       {"project_revision", "B"}}) {
+        enter(field_in(window, "shell", field), words);
+        QVERIFY(settled(window));
+    }
+    const Project project = as_written(window).project;
+    QVERIFY((project == Project{"26-014", "Orne", "R. Hale", "M. Orne", "B"}));
+    for (int i = 0; i < 5; ++i)
+        window.desk().undo();
+    QVERIFY(window.desk().document().text() == before);
     window.close_document();
 }
 

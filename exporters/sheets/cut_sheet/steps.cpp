@@ -164,6 +164,17 @@ Table headed(std::string title, const Features &features, std::vector<Row> rows,
     return table;
 }
 
+/// Pegs are bored where the plan's rule has them: nobody measured those of an old house.
+std::string found_title(const Piece &piece, const Words &words) {
+    const bool pegged = std::ranges::any_of(piece.cuts, [](const Cut &cut) {
+        const Bore *bore = bore_of(cut);
+        return bore && !bore->use;
+    });
+    return pegged ? words.say("In it already, nothing is cut; pegs are where the plan has them: look where "
+                              "its holes are")
+                  : words.say("Found in it: nothing is cut there");
+}
+
 } // namespace
 
 OldCuts old_cuts(const SheetOptions &options, const Layout &layout, const Model &model) {
@@ -193,8 +204,7 @@ std::vector<Table> steps_tables(const Features &features, const OldCuts &old, co
     tables.push_back(
         headed(words.say("To be cut in this old log, in cutting order"), features, std::move(work), words));
     if (!there.empty())
-        tables.push_back(
-            headed(words.say("Found in it: nothing is cut there"), features, std::move(there), words));
+        tables.push_back(headed(found_title(*features.piece, words), features, std::move(there), words));
     return tables;
 }
 

@@ -79,6 +79,8 @@ constexpr Entry entries[] = {
      "Équarrir en mince, de moins que le prisme de niveau à ses bouts d’origine et éloigné : %1"},
     {"Holds", "Reçoit"},
     {"Hole for %1", "Percée pour %1"},
+    {"In it already, nothing is cut; pegs are where the plan has them: look where its holes are",
+     "Déjà dans le bois, rien à y tailler ; chevilles où le plan les met : voir où sont ses trous"},
     {"Inside", "Intérieur"},
     {"Into", "Dans"},
     {"Isometric", "Isométrie"},

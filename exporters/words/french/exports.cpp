@@ -47,10 +47,10 @@ constexpr Entry entries[] = {
      "la pièce %1 est mince de %2 à %3 : moins que deux cordons de la buse de %4 et le jeu ; il faut %5 ou "
      "plus grand, ou une buse plus fine"},
     {"mesh", "maillage"},
-    {"peg %1, %2 thick, is %3 at %4: thinner than the nozzle of %5; %6 or larger is needed, a finer nozzle, "
-     "or no pegs",
-     "la cheville %1, épaisse de %2, est de %3 à %4 : plus mince que la buse de %5 ; il faut %6 ou plus "
-     "grand, une buse plus fine, ou pas de chevilles"},
+    {"peg %1, %2 thick, is %3 at %4 less the clearance: thinner than the nozzle of %5; %6 or larger is "
+     "needed, a finer nozzle, or no pegs",
+     "la cheville %1, épaisse de %2, est de %3 à %4 moins le jeu : plus mince que la buse de %5 ; il faut %6 "
+     "ou plus grand, une buse plus fine, ou pas de chevilles"},
     {"picture", "image"},
     {"picture.png, the shell as it will stand", "picture.png, la coque telle qu’elle sera debout"},
     {"print", "impression"},

@@ -16,7 +16,7 @@ constexpr Entry entries[] = {
      "%1 est cochée comme chevillée et non comme levée : une pièce se cheville là où elle est posée"},
     {"%1 is ticked as up and covers pegs that are not ticked as driven, of %2",
      "%1 est cochée comme levée et couvre des chevilles non cochées comme enfoncées, de %2"},
-    {"%1 is ticked as up and lies over what is not: %2. It could not come down past %1 any more",
+    {"%1 is ticked as up and lies over what is not: %2. It could not be lowered past %1 any more",
      "%1 est cochée comme levée et se trouve au-dessus de ce qui ne l’est pas : %2. Cela ne pourrait plus "
      "descendre à sa place le long de %1"},
     {"%1 is ticked as up, and what it rests on is not: %2. It would stand on air: look which of them is up",

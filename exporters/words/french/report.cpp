@@ -19,6 +19,11 @@ constexpr Entry entries[] = {
     {"%1 measured, %2 proposed where nobody has measured, %3 contradicted by another measure",
      "%1 {mesuré|mesurés}, %2 {proposé|proposés} là où personne n’a mesuré, %3 {contredit|contredits} par "
      "une autre mesure"},
+    {"%1 {log that nobody recorded is|logs that nobody recorded are} new wood in this state, %2 first: they "
+     "are ordered and count nowhere as old wood; record them, or state what wood they are of",
+     "%1 {pièce que personne n’a relevée est|pièces que personne n’a relevées sont} en bois neuf dans cet "
+     "état, %2 d’abord : on les commande et elles ne comptent nulle part comme bois ancien ; relevez-les, ou "
+     "dites de quel bois elles sont"},
     {"%1, %2", "%1, %2"},
     {"%1, %2 %3", "%1, %2 %3"},
     {"%1, wall %2", "%1, mur %2"},
@@ -269,6 +274,9 @@ constexpr Entry entries[] = {
     {"lengths without a unit", "longueurs sans unité"},
     {"log %1 is recorded as missing and cannot stay: replace it, or leave it out",
      "la pièce %1 est relevée comme manquante et ne peut pas rester : remplacez-la, ou écartez-la"},
+    {"log %1, from elsewhere", "pièce %1, venue d’ailleurs"},
+    {"log %1, from wall %2", "pièce %1, du mur %2"},
+    {"log %1, from wall %2, round %3", "pièce %1, du mur %2, rang %3"},
     {"logs recorded", "pièces relevées"},
     {"measured from", "mesuré depuis"},
     {"measures contradict one another", "des mesures se contredisent"},
@@ -294,10 +302,15 @@ constexpr Entry entries[] = {
     {"second wall", "second mur"},
     {"soft or rotten, and how deep is not recorded", "mou ou pourri, et la profondeur n’est pas relevée"},
     {"spring", "printemps"},
+    {"stands in the drawing, and nobody recorded it", "figure au dessin, et personne ne l’a relevée"},
     {"summer", "été"},
     {"the house as the document states it, a state without a name",
      "la maison comme l’indique le document, un état sans nom"},
     {"the house in its state “%1”", "la maison dans son état « %1 »"},
+    {"the stated moisture is taken for the old wood alone: what is new in the house is weighed green, which "
+     "is heavier; weigh before lifting",
+     "l’humidité indiquée ne vaut que pour le bois ancien : ce qui est neuf dans la maison est compté vert, "
+     "donc plus lourd ; pesez avant de lever"},
     {"the tables of the report, a sheet each", "les tableaux du rapport, une feuille chacun"},
     {"there is no such file", "ce fichier n’existe pas"},
     {"this report", "ce rapport"},

@@ -3,6 +3,7 @@
 #include "exporters/registry/shared_order.h"
 #include "kernel/design/stated_plan.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/fabric/unrecorded.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/measured/measured_shell.h"
@@ -72,6 +73,7 @@ void add_decisions(State &state) {
     if (const auto once = stood_once(record, measured, *state.read.shell)) return tell({*once});
     tell(decision_problems(record, now, &found));
     if (const auto anew = kept_and_cut_anew(record, now, found)) tell({*anew});
+    if (const auto unknown = unrecorded_and_ordered(record, now)) tell({*unknown});
     tell(harm_that_stays(record, state.job.shell, now, found));
 }
 

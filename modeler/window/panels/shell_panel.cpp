@@ -8,6 +8,7 @@
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/project_fields.h"
 #include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/species_choice.h"
 #include "modeler/window/panels/wrapped_label.h"
@@ -21,9 +22,10 @@
 namespace roundlay::window {
 
 ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
-    : QScrollArea(parent), desk_(desk), name_(new NameEdit), kind_(new QComboBox), top_(new QComboBox),
-      species_(new QComboBox), count_(new CountBox(1, limits::rounds)), slope_(new SlopeEdit),
-      height_(new WrappedLabel), complaint_(new WrappedLabel) {
+    : QScrollArea(parent), desk_(desk), name_(new NameEdit), project_(new ProjectFields(desk)),
+      kind_(new QComboBox), top_(new QComboBox), species_(new QComboBox),
+      count_(new CountBox(1, limits::rounds)), slope_(new SlopeEdit), height_(new WrappedLabel),
+      complaint_(new WrappedLabel) {
     auto *inside = new QWidget;
     auto *column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 0, 0);
@@ -92,6 +94,7 @@ void ShellPanel::make_joint_fields() {
                                [](Shell &s, Length v) { s.notch.least_tail = v; });
     form_->addRow(tr("&Wood"), species_);
     form_->addRow(complaint_);
+    form_->addRow(project_);
 }
 
 LengthEdit *ShellPanel::length_field(const QString &name, const QString &label, const QString &undo,
@@ -174,6 +177,7 @@ void ShellPanel::refresh() {
     const Shell &s = *state.read.shell;
     const UnitSystem units = s.units;
     name_->set_name(text(s.name));
+    project_->show_project(s.project);
     thickness_->set_length(s.thickness, units);
     const double laid_out = state.job.layout.pitch; // none where the rounds cannot be
     pitch_->set_length(laid_out > 0 ? std::optional(Length::mm(laid_out)) : s.rounds.pitch, units);

@@ -16,6 +16,7 @@ class Desk;
 class CountBox;
 class LengthEdit;
 class NameEdit;
+class ProjectFields;
 class SlopeEdit;
 
 class ShellPanel : public QScrollArea {
@@ -42,6 +43,7 @@ class ShellPanel : public QScrollArea {
 
     Desk &desk_;
     NameEdit *name_;
+    ProjectFields *project_;
     QComboBox *kind_, *top_, *species_;
     CountBox *count_;
     SlopeEdit *slope_;

@@ -3538,6 +3538,53 @@
     </message>
 </context>
 <context>
+    <name>ProjectFields</name>
+    <message>
+        <source>On title blocks and in STEP</source>
+        <translation>Dans les cartouches et en STEP</translation>
+    </message>
+    <message>
+        <source>Project number</source>
+        <translation>Numéro du projet</translation>
+    </message>
+    <message>
+        <source>Change project number</source>
+        <translation>Changer le numéro du projet</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Propriétaire</translation>
+    </message>
+    <message>
+        <source>Change owner</source>
+        <translation>Changer le propriétaire</translation>
+    </message>
+    <message>
+        <source>Drawn by</source>
+        <translation>Dessiné par</translation>
+    </message>
+    <message>
+        <source>Change who drew it</source>
+        <translation>Changer qui l’a dessiné</translation>
+    </message>
+    <message>
+        <source>Approved by</source>
+        <translation>Approuvé par</translation>
+    </message>
+    <message>
+        <source>Change who approved it</source>
+        <translation>Changer qui l’a approuvé</translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation>Révision</translation>
+    </message>
+    <message>
+        <source>Change revision</source>
+        <translation>Changer la révision</translation>
+    </message>
+</context>
+<context>
     <name>ShellPanel</name>
     <message>
         <source>not stated: eastern hemlock is taken</source>

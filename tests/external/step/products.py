@@ -27,10 +27,20 @@ class Products:
         used = {d for definitions in self.below.values() for d in definitions}
         self.roots = [d for d in self.product_of if d not in used]
         self.leaves = [d for d in self.product_of if d not in self.assemblies]
+        self.files = dict(self.linked())  # PRODUCT_DEFINITION -> path of the file that its shape stands in
         self.values = defaultdict(list)  # what a property belongs to -> (name, description, item)
         for _, (property_, representation) in file.of("PROPERTY_DEFINITION_REPRESENTATION"):
             name, kind, owner = file.get(property_, "PROPERTY_DEFINITION")
             self.values[owner].append((name, kind, file.get(representation, "REPRESENTATION")[1][0]))
+
+    def linked(self):
+        """Each reference to a document, by the product that it is the shape of."""
+        version_of = {a[2]: a[3] for _, a in self.file.of("DOCUMENT_PRODUCT_EQUIVALENCE")}
+        file_of = {a[2]: a[4][0] for _, a in self.file.of("PRODUCT_DEFINITION_WITH_ASSOCIATED_DOCUMENTS")}
+        for _, (document, _, products) in self.file.of("APPLIED_DOCUMENT_REFERENCE"):
+            path = self.file.get(file_of[version_of[document]], "DOCUMENT_FILE")[0]
+            for product in products:
+                yield product, path
 
     def name(self, definition):
         return self.file.get(self.product_of[definition], "PRODUCT")[1]
@@ -64,6 +74,9 @@ class Products:
         for (parent, name), count in names.items():
             if count > 1 or not name.strip() or "=>" in name:
                 yield Fault("name", f"use {name!r} stands {count} times in #{parent}")
+        for path, count in Counter(self.files.values()).items():
+            if count > 1 or not path.strip():
+                yield Fault("link", f"file {path!r} is referred to {count} times")
         for leaf in self.leaves:
             for solid in self.solids(leaf):
                 name = self.file.get(solid, "MANIFOLD_SOLID_BREP")[0]
@@ -75,7 +88,10 @@ class Products:
         if len(names) != 1 and names[1:] != [names[0] + " stock"]:
             yield Fault("tree", f"{len(self.roots)} products are used by no other")
         for leaf in self.leaves:
-            if len(self.solids(leaf)) != 1:
+            if leaf in self.files:
+                if self.solids(leaf):
+                    yield Fault("one-solid", f"product {self.name(leaf)!r} has a solid here and in a file")
+            elif len(self.solids(leaf)) != 1:
                 yield Fault("one-solid", f"product {self.name(leaf)!r} has {len(self.solids(leaf))} solids")
         for assembly in self.assemblies:
             if self.solids(assembly):
