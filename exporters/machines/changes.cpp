@@ -4,6 +4,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/shell/finding.h"
+#include "kernel/stock/lifted.h"
 #include "kernel/trade/weight.h"
 
 #include <algorithm>
@@ -105,7 +106,7 @@ std::vector<ModelMaking> makings_of(const Machine &machine, const Shell &shell, 
         const Blank &size = one.list.stock.stock.size;
         const Piece &piece = layout.pieces[layout.models[model].pieces.front()];
         const WeightEstimate weight =
-            weigh(size.length * size.width * size.height, wood_of(shell, piece.species));
+            weigh(size.length * size.width * size.height, weighed_wood(shell, piece));
         one.weighed = weight.known;
         one.making =
             making_of(machine, one.list, weight.known ? std::optional(weight.high_kg) : std::nullopt);

@@ -86,7 +86,7 @@ void FieldsTest::what_stands_on_title_blocks_is_stated_and_taken_back() {
     const Project project = as_written(window).project;
     QVERIFY((project == Project{"26-014", "Orne", "R. Hale", "M. Orne", "B"}));
     for (int i = 0; i < 5; ++i)
-        window.desk().undo();
+        window.desk().history().undo();
     QVERIFY(window.desk().document().text() == before);
     window.close_document();
 }
