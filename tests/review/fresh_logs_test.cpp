@@ -57,7 +57,10 @@ TEST_CASE("Each fresh log in an old wall is told with how far it sinks, what lie
 TEST_CASE("Where all wood is new, or stated to be seasoned, no log sinks alone") {
     Shell dry = patched_wall();
     dry.wood.moisture = 15;
-    CHECK(told(dry).empty());
+    const Findings findings = told(dry);
+    REQUIRE(findings.size() == 1); // but what it is weighed as
+    CHECK(findings[0].code == "new-wood-weighed-green");
+    CHECK(findings[0].weight == Weight::note);
     Shell fresh = patched_wall();
     for (OwnLog &log : fresh.own_logs)
         log.fabric = Fabric::replacement;
