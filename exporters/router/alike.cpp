@@ -28,7 +28,8 @@ std::vector<Vec2> from_longest(std::vector<Vec2> ring) {
     const auto along = [&](std::size_t i) { return length(ring[(i + 1) % ring.size()] - ring[i]); };
     for (std::size_t i = 1; i < ring.size(); ++i)
         if (along(i) > along(longest)) longest = i;
-    std::ranges::rotate(ring, ring.begin() + static_cast<std::ptrdiff_t>(longest));
+    std::rotate(ring.begin(), ring.begin() + static_cast<std::ptrdiff_t>(longest),
+                ring.end()); // clang 14 cannot take the range
     return ring;
 }
 
