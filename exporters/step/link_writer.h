@@ -5,7 +5,6 @@
 #include "exporters/part21/part21_text.h"
 #include "exporters/step/options.h"
 
-#include <map>
 #include <string>
 
 namespace roundlay::step {

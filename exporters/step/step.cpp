@@ -3,10 +3,9 @@
 #include "exporters/part21/header.h"
 #include "exporters/part21/part21_text.h"
 #include "exporters/step/in_unit.h"
+#include "exporters/step/part_solid.h"
 #include "exporters/step/product_writer.h"
 #include "exporters/step/stock_solid.h"
-#include "kernel/boundary/face_words.h"
-#include "kernel/solid/seen_faces.h"
 
 #include <stdexcept>
 
@@ -45,27 +44,9 @@ std::string frame_words(const Piece &piece, const StepOptions &options) {
            " face, z up as it lies in the house";
 }
 
-/// A body, and a piece that it is of; does it stand for that piece alone?
-struct BodyOf {
-    const Body *body;
-    const Piece *piece;
-    bool alone;
-};
-
-step::PartSolid part_solid(const BodyOf &of, StepRoute route) {
-    const Body &body = *of.body;
-    step::PartSolid solid;
-    if (route == StepRoute::automatic) solid.border = boundary_of(body);
-    if (!solid.border) solid.built = build(body).solid;
-    solid.faces = solid.border ? face_names(*of.piece, *solid.border, of.alone)
-                               : face_names(*of.piece, seen_faces(solid.built), of.alone);
-    solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
-    return solid;
-}
-
-BodyOf body_of_model(const Layout &layout, Index<Model> model, const Body &body) {
+step::PartSolid solid_of_model(const Layout &layout, Index<Model> model, const Body &body, StepRoute route) {
     const auto &pieces = layout.models[model].pieces;
-    return {&body, &layout.pieces[pieces.front()], pieces.size() == 1};
+    return step::part_solid(layout.pieces[pieces.front()], body, pieces.size() == 1, route);
 }
 
 std::string file_of(const std::string &header, const step::ProductTree &tree,
@@ -86,7 +67,7 @@ std::string write_linked_step(const Shell &shell, const Layout &layout, const Bo
         throw std::invalid_argument("A STEP file needs one body for each model of the layout.");
     std::vector<step::PartSolid> all;
     for (const auto m : layout.models.indices())
-        all.push_back(part_solid(body_of_model(layout, m, bodies[m]), options.route));
+        all.push_back(solid_of_model(layout, m, bodies[m], options.route));
     step::ProductTree tree = step::tree_of(shell, layout, options.colours);
     for (const auto m : files.indices())
         tree.parts[m.at()].file = files[m];
@@ -104,7 +85,7 @@ std::string write_shell_step(const Shell &shell, const Layout &layout, const Bod
 std::string write_piece_step(const Shell &shell, const Layout &layout, const Piece &piece, const Body &body,
                              const StepOptions &options) {
     const bool alone = layout.models.at(piece.model).pieces.size() == 1;
-    std::vector<step::PartSolid> solids{part_solid({&body, &piece, alone}, options.route)};
+    std::vector<step::PartSolid> solids{step::part_solid(piece, body, alone, options.route)};
     if (options.with_stock) solids.push_back(step::stock_solid(piece));
     return file_of(header_for({"one piece of a shell of hewn logs", frame_words(piece, options)}, piece.tag,
                               shell.project, options),

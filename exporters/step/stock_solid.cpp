@@ -1,12 +1,11 @@
 #include "exporters/step/stock_solid.h"
 
-#include "kernel/boundary/face_words.h"
+#include "exporters/step/part_solid.h"
 #include "kernel/geometry/cell.h"
 #include "kernel/layout/cuts/match.h"
 #include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/wood/body.h"
-#include "kernel/solid/seen_faces.h"
 
 #include <cmath>
 
@@ -33,21 +32,13 @@ const char *side_of(Vec3 out, const Frame &stick) {
     return n.z < 0 ? "under" : "top";
 }
 
-PartSolid solid_of(const Piece &stick) {
-    const Body body = body_of(stick);
-    PartSolid solid;
-    solid.border = boundary_of(body);
-    if (!solid.border) solid.built = build(body).solid;
-    solid.faces = solid.border ? face_names(stick, *solid.border, true)
-                               : face_names(stick, seen_faces(solid.built), true);
-    solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
-    return solid;
-}
-
 } // namespace
 
 PartSolid stock_solid(const Piece &piece) {
-    if (hewn_faces(piece).round) return solid_of(round_stick(piece));
+    if (hewn_faces(piece).round) {
+        const Piece stick = round_stick(piece);
+        return part_solid(stick, body_of(stick), true);
+    }
     const Stock stock = stock_of(piece);
     const Box3 box{{0, 0, 0}, {stock.size.length, stock.size.width, stock.size.height}};
     PartSolid solid;

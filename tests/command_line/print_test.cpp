@@ -1,30 +1,13 @@
 // Models for a printer, as a person asks for them.
-#include "tests/command_line/program.h"
+#include "tests/command_line/exporting.h"
 #include "tests/support/catch.h"
-#include "tests/support/temporary_folder.h"
 
 using namespace roundlay;
 using namespace roundlay::test;
 namespace fs = std::filesystem;
 
-namespace {
-
-struct Home {
-    TemporaryFolder folder;
-    Home() { put(folder / "hut.roundlay", small_document()); }
-    Ran export_with(Words more) const {
-        Words words = {"export", "hut.roundlay", "--to", "out"};
-        words.insert(words.end(), more.begin(), more.end());
-        RunOptions options;
-        options.folder = folder.path().string();
-        return run(words, options);
-    }
-};
-
-} // namespace
-
 TEST_CASE("a print is made where it is asked for, and only there") {
-    const Home home;
+    const ExportingHome home;
     const Ran ran =
         home.export_with({"--only", "print,stl", "--scale", "1:40", "--nozzle", "0.2", "--clearance", "0.1"});
     INFO(ran.err);
@@ -35,7 +18,7 @@ TEST_CASE("a print is made where it is asked for, and only there") {
 }
 
 TEST_CASE("what cannot be printed is refused with what is needed, and nothing is written") {
-    const Home home;
+    const ExportingHome home;
     const Ran thin = home.export_with({"--only", "print", "--scale", "1:200"});
     CHECK(thin.code == 1);
     CHECK_THAT(thin.err, ContainsSubstring("thinner than the nozzle of 0.4") &&

@@ -1,7 +1,6 @@
 // Programs for a router, as a person asks for them.
-#include "tests/command_line/program.h"
+#include "tests/command_line/exporting.h"
 #include "tests/support/catch.h"
-#include "tests/support/temporary_folder.h"
 
 using namespace roundlay;
 using namespace roundlay::test;
@@ -9,15 +8,11 @@ namespace fs = std::filesystem;
 
 namespace {
 
-struct Home {
-    TemporaryFolder folder;
-    Home() { put(folder / "hut.roundlay", small_document()); }
-    Ran export_with(Words more) const {
-        Words words = {"export", "hut.roundlay", "--to", "out", "--only", "router"};
+struct Home : ExportingHome {
+    Ran export_with(const Words &more) const {
+        Words words = {"--only", "router"};
         words.insert(words.end(), more.begin(), more.end());
-        RunOptions options;
-        options.folder = folder.path().string();
-        return run(words, options);
+        return ExportingHome::export_with(words);
     }
     fs::path out() const { return folder / "out" / "router"; }
 };

@@ -4,26 +4,7 @@ from collections import Counter, defaultdict
 from math import pi, sqrt
 
 from part21 import Fault
-
-
-def dot(a, b):
-    return sum(x * y for x, y in zip(a, b))
-
-
-def cross(a, b):
-    return (a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0])
-
-
-def minus(a, b):
-    return tuple(x - y for x, y in zip(a, b))
-
-
-def times(k, a):
-    return tuple(k * x for x in a)
-
-
-def length(a):
-    return sqrt(dot(a, a))
+from vectors import cross, dot, length, minus, times
 
 
 RIMS = ("CIRCLE", "ELLIPSE")
