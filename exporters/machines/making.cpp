@@ -37,8 +37,8 @@ OperationMaking not_made(Said why) {
     return made;
 }
 
-void keep(OperationMaking &made, const InsideCorner &corner, double radius, double area) {
-    const double volume = area * length(corner.to - corner.from);
+void keep(OperationMaking &made, const InsideCorner &corner, double radius, double area, double more = 0) {
+    const double volume = area * (length(corner.to - corner.from) + more);
     made.kept.push_back({corner.from, corner.to, radius, volume});
     made.left += volume;
 }
@@ -56,13 +56,15 @@ bool runs_along(const InsideCorner &corner, Vec3 way) {
 }
 
 /// Corners along the tool keep its radius; into a corner of less than a right angle across it no square end
-/// gets.
-void keep_corners(OperationMaking &made, const Operation &operation, Vec3 way, double along_radius,
-                  double across) {
+/// gets. Where a tilted tool runs into a third face, it may stay away from the end of a corner by its width.
+void keep_corners(OperationMaking &made, const Operation &operation, const AccessSide &access,
+                  double along_radius, double across) {
+    const Vec3 way = machining::outward(access.side);
+    const double more = 2 * along_radius * std::tan(access.tilt / degrees);
     for (const InsideCorner &corner : operation.corners) {
         if (runs_along(corner, way)) {
             if (along_radius > 0)
-                keep(made, corner, along_radius, left_by_radius(along_radius, corner.angle));
+                keep(made, corner, along_radius, left_by_radius(along_radius, corner.angle), more);
         } else if (corner.angle < 90 - as_good_as)
             keep(made, corner, 0, across * across / 2 * std::tan((90 - corner.angle) / degrees));
     }
@@ -94,6 +96,16 @@ OperationMaking rounded(const Operation &operation, const AccessSide &access, co
     return settled(std::move(made), access, tool.name);
 }
 
+bool tilts_enough(const Machine &machine, const AccessSide &access) {
+    return access.tilt <= machine.tilt + rounding;
+}
+
+/// Tilted, a tool lies longer in the wood, and one of its edges longer than its axis.
+double reach_tilted(const AccessSide &access, const Tool &tool) {
+    const double tilt = access.tilt / degrees;
+    return access.reach / std::cos(tilt) + tool.diameter / 2 * std::tan(tilt);
+}
+
 OperationMaking milled(const Machine &machine, const Operation &operation, const AccessSide &access,
                        const Tool &tool) {
     const double gap = narrowest_room(operation);
@@ -102,8 +114,8 @@ OperationMaking milled(const Machine &machine, const Operation &operation, const
             said("its room is %1 wide and the tool %2 is %3", in_mm(gap), tool.name, in_mm(tool.diameter)));
     OperationMaking made;
     const Vec3 way = machining::outward(access.side);
-    keep_corners(made, operation, way, tool.diameter / 2, tool.diameter);
-    if (access.tilt > machine.tilt + rounding) {
+    keep_corners(made, operation, access, tool.diameter / 2, tool.diameter);
+    if (!tilts_enough(machine, access) || reach_tilted(access, tool) > tool.reach + rounding) {
         made.in_steps = true;
         made.left += sloped_area(operation, way) * step_height / 2;
     }
@@ -156,12 +168,13 @@ OperationMaking made_by(const Machine &machine, const Operation &operation, cons
                         const Tool &tool) {
     if (auto wrong = wrong_shape(operation, tool)) return not_made(*std::move(wrong));
     const bool steps_do = tool.shape == ToolShape::flat && !operation.round && !operation.bore;
-    if (access.tilt > machine.tilt + rounding && !steps_do)
+    if (!tilts_enough(machine, access) && !steps_do)
         return not_made(said("it needs a tool tilted by %1 degrees, and the machine tilts by %2",
                              whole(access.tilt), whole(machine.tilt)));
-    if (access.reach > tool.reach + rounding)
+    const double reach = steps_do ? access.reach : reach_tilted(access, tool);
+    if (reach > tool.reach + rounding)
         return not_made(said("it needs a reach of %1 from the %2, and the tool %3 has %4",
-                             in_mm(std::ceil(access.reach)), phrase(words_for(access.side)), tool.name,
+                             in_mm(std::ceil(reach)), phrase(words_for(access.side)), tool.name,
                              in_mm(tool.reach)));
     if (operation.bore) return bored(operation, access, tool);
     if (operation.round) return rounded(operation, access, tool);

@@ -2,6 +2,7 @@
 
 #include "exporters/machining/raw_stock.h"
 #include "exporters/machining/taken.h"
+#include "exporters/machining/tilt.h"
 #include "kernel/geometry/tolerance.h"
 
 #include <algorithm>
@@ -24,16 +25,6 @@ bool is_open(const Operation &operation, Vec3 way) {
         if (dot(side.plane.normal, way) > square) return false;
     if (!operation.round) return true;
     return way.z < square - 1 || std::abs(dot(way, operation.round->along)) > 1 - square;
-}
-
-/// A tool's end or its flank lies on each side that it cuts: how far off the way in, degrees.
-double tilt_of(const Operation &operation, Vec3 way) {
-    double most = 0;
-    for (const TakenSide &side : operation.sides) {
-        const double angle = std::acos(std::clamp(std::abs(dot(side.plane.normal, way)), 0.0, 1.0)) * degrees;
-        most = std::max(most, std::min(angle, 90 - angle));
-    }
-    return most;
 }
 
 /// How far the furthest place of a cell lies that way.
@@ -91,7 +82,7 @@ void find_access(Operation &operation, const Cell &stock) {
         if (!is_open(operation, way)) continue;
         if (is_end(side) && !operation.access.empty()) continue; // along the log only where nothing else does
         const double reach = furthest(stock, way) + furthest(cell, -way);
-        operation.access.push_back({side, reach, tilt_of(operation, way)});
+        operation.access.push_back({side, reach, least_tilt(operation, cell, way)});
     }
     const auto first = [&](LogFace side) { // where a person sets the bore out
         return operation.bore && dot(outward(side), operation.bore->along) > 0;

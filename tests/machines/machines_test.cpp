@@ -1,6 +1,9 @@
 // Machines as people describe them, and what each makes of a piece.
 #include "exporters/machines/making.h"
+#include "exporters/machining/access.h"
 #include "exporters/machining/operations.h"
+#include "exporters/machining/raw_stock.h"
+#include "exporters/machining/taken.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
@@ -96,6 +99,22 @@ Operation pocket(double wide, double along, double deep) {
     return o;
 }
 
+/// Between two upright shoulders down to a seam that slopes both ways, in a stick of that size.
+Operation sloping(double slope_x, double slope_y, Blank size) {
+    Operation o;
+    o.kind = machining::OperationKind::slot;
+    const Vec3 middle{size.length / 2, size.width / 2, size.height / 2};
+    const double half = size.width / 3;
+    o.sides = {{{{-1, 0, 0}, half - middle.x}, ""}, {{{1, 0, 0}, middle.x + half}, ""}};
+    const double k = 1 / std::hypot(slope_x, slope_y, 1);
+    const Vec3 down = k * Vec3{slope_x, slope_y, -1};
+    o.sides.push_back({{down, dot(down, middle)}, ""});
+    const Cell stock = machining::cell_of({size, {}, 0});
+    o.box = bounds(machining::cell_taken(o, stock));
+    machining::find_access(o, stock);
+    return o;
+}
+
 Stock stick() {
     return {{2000, 200, 200}, {}, 0};
 }
@@ -155,6 +174,34 @@ TEST_CASE("a pocket keeps the tool's radius in its corners, as the simulation fi
     const auto left = access_sim::left_by(o, stick(), LogFace::top, machine.tools[0], 0, 2, 0.6);
     std::printf("pocket: %.0f mm3 left by the formula, %.0f by the simulation\n", made.left, left.volume);
     CHECK(std::abs(left.volume - made.left) < 0.25 * made.left);
+}
+
+TEST_CASE("a notch is tilted for as all of its faces ask together, as the simulation finds it") {
+    const auto tilt_from = [](const Operation &o, LogFace side) {
+        for (const auto &access : o.access)
+            if (access.side == side) return access.tilt;
+        return -1.0;
+    };
+    const Operation eighth = sloping(0.125, 0.125, {400, 200, 200});
+    // Along both the seam and an upright shoulder runs but one way, and it rises by 1:8 along y. The seam for
+    // itself would have asked for asin(1/8 / sqrt(1 + 2/64)), 7.07.
+    CHECK(std::abs(tilt_from(eighth, LogFace::outside) - 7.125016) < 1e-5);
+    // From the top the tool's end lies on the seam: acos(1 / sqrt(1 + 2/64)).
+    CHECK(std::abs(tilt_from(eighth, LogFace::top) - 10.024988) < 1e-5);
+    CHECK(tilt_from(sloping(0, 0, {400, 200, 200}), LogFace::outside) < 1e-9);
+
+    const Stock small{{400, 60, 60}, {}, 0};
+    const Operation half = sloping(0.5, 0.5, small.size);
+    const double together = std::atan(0.5) * 180 / M_PI, alone = std::asin(0.5 / std::sqrt(1.5)) * 180 / M_PI;
+    CHECK(std::abs(tilt_from(half, LogFace::outside) - together) < 1e-6);
+    const Tool tool = flat(12, 120);
+    const auto left = [&](double tilt) {
+        return access_sim::left_by_flank(half, small, LogFace::outside, tool, tilt, 1.5, 0.3);
+    };
+    const auto enough = left(together + 0.01), too_little = left(alone + 0.01);
+    std::printf("notch 1:2: %.0f of %.0f mm3 stay at %.2f degrees, %.0f at %.2f\n", enough.volume,
+                enough.whole, together, too_little.volume, alone);
+    CHECK(too_little.volume > 1.5 * enough.volume);
 }
 
 TEST_CASE("reach, room and what may not be decide") {

@@ -45,9 +45,11 @@ class Grid {
         each([&](std::size_t i, Vec3 p) { wanted_[i] = in_stock(p, 0) && depth_within(p) >= 0; });
     }
 
-    void take_along(Vec3 axis) {
+    void take_along(Vec3 axis, bool right_through = false) {
         make_samples(axis);
         each_place([&](Vec3 tip) {
+            if (right_through) tip = tip - 0.6 * tool_.reach * axis;
+            if (right_through && in_stock(tip, 0)) return;
             if (!goes(tip, axis)) return;
             take(tip, axis);
         });
@@ -226,6 +228,14 @@ Left left_by(const machining::Operation &operation, const Stock &stock, LogFace 
     Grid grid(operation, stock, tool, least_cell, spared);
     for (const Vec3 axis : axes_of(operation, way_of(from), most_tilt))
         grid.take_along(axis);
+    return grid.left();
+}
+
+Left left_by_flank(const machining::Operation &operation, const Stock &stock, LogFace from, const Tool &tool,
+                   double most_tilt, double least_cell, double spared) {
+    Grid grid(operation, stock, tool, least_cell, spared);
+    for (const Vec3 axis : axes_of(operation, way_of(from), most_tilt))
+        grid.take_along(axis, true);
     return grid.left();
 }
 

@@ -21,4 +21,9 @@ Left left_by(const roundlay::machining::Operation &operation, const roundlay::St
              roundlay::LogFace from, const roundlay::machines::Tool &tool, double most_tilt,
              double least_cell, double spared = 0.9);
 
+/// The same of a tool that lies in the cut from side to side: its end is always beyond the stock.
+Left left_by_flank(const roundlay::machining::Operation &operation, const roundlay::Stock &stock,
+                   roundlay::LogFace from, const roundlay::machines::Tool &tool, double most_tilt,
+                   double least_cell, double spared);
+
 } // namespace access_sim
