@@ -82,11 +82,21 @@ struct Stretch {
     double from = 0, to = 0;
 };
 
+/// What clamps take hold of.
+enum class Hold {
+    faces,  ///< its two sides as it lies, flat in the half that lies below, over every stretch told
+    round,  ///< one of these is no flat face: cradles, dogs or straps, which the shop says
+    nowhere ///< the faces are there, and no stretch of them is left long enough: the shop says
+};
+
 /// The log lies on one face and is worked from the opposite one, and from its ends.
 struct Setup {
     LogFace down = LogFace::under, up = LogFace::top;
-    double packing = 0; ///< under its far end so that x is level; below 0: under its datum end
-    std::vector<Stretch> clamp, keep_clear;
+    double packing = 0;         ///< under its far end so that x is level; below 0: under its datum end
+    std::vector<Stretch> clamp; ///< none but where it is held by faces
+    std::vector<Stretch> keep_clear;
+    Hold hold = Hold::nowhere;
+    bool lies_on_flat = false; ///< else on the round of the log
 };
 
 /// The round stick that a log is made of: no wood lies outside.

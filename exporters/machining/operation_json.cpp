@@ -62,7 +62,9 @@ Json setups_json(const std::vector<Setup> &setups) {
         made.push_back({{"number", made.size() + 1},
                         {"down", key_of(setup.down)},
                         {"up", key_of(setup.up)},
+                        {"lies_on", setup.lies_on_flat ? "face" : "round"},
                         {"packing", setup.packing + 0.0},
+                        {"hold", key_of(setup.hold)},
                         {"clamp", stretches(setup.clamp)},
                         {"keep_clear", stretches(setup.keep_clear)}});
     return made;

@@ -38,6 +38,18 @@ const char *key_of(LogFace side) {
     return "far_end";
 }
 
+const char *key_of(Hold hold) {
+    switch (hold) {
+    case Hold::faces:
+        return "faces";
+    case Hold::round:
+        return "round";
+    case Hold::nowhere:
+        break;
+    }
+    return "nowhere";
+}
+
 std::string words_of(OperationKind kind, const Voice &voice) {
     switch (kind) {
     case OperationKind::plane:

@@ -9,6 +9,7 @@ namespace roundlay::machining {
 /// For machines: "plane", "far_end".
 const char *key_of(OperationKind kind);
 const char *key_of(LogFace side);
+const char *key_of(Hold hold);
 
 /// For people: "plane cut", "far end".
 std::string words_of(OperationKind kind, const Voice &voice);

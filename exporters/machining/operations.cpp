@@ -58,7 +58,7 @@ OperationList operations_of(const Layout &layout, Index<Model> model, const Body
     const Cell stock = cell_of(list.stock.stock);
     for (Operation &operation : list.operations)
         find_access(operation, stock);
-    list.setups = lay_for(list.operations, list.stock.stock);
+    list.setups = lay_for(list.operations, list.stock);
     const auto border = boundary_of(body);
     list.faces_named = border.has_value();
     if (border) list.volume = measures_of(*border).volume;

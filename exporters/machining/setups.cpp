@@ -136,6 +136,18 @@ std::vector<Stretch> joined(std::vector<Stretch> all) {
     return result;
 }
 
+/// A plane cut over the length of the log.
+bool is_whole_face(const Operation &operation, double length) {
+    return operation.kind == OperationKind::plane && operation.box.high.x - operation.box.low.x > length / 2;
+}
+
+/// Is the face that it leaves one of that side? No taper slopes by more.
+bool hews(const Operation &operation, LogFace side) {
+    constexpr double same_side = 0.9; // of the cosine
+    return operation.kind == OperationKind::plane && !operation.sides.empty() &&
+           dot(-operation.sides.front().plane.normal, outward(side)) > same_side;
+}
+
 /// What is cut in the held half in this set-up or was before; a face that was hewn over its whole length is
 /// held as well as another.
 std::vector<Stretch> to_keep_clear(const std::vector<Operation> &operations, const Setup &setup, int number,
@@ -143,11 +155,9 @@ std::vector<Stretch> to_keep_clear(const std::vector<Operation> &operations, con
     std::vector<Stretch> all;
     for (const Operation &operation : operations) {
         if (operation.setup == 0 || operation.setup > number) continue;
-        const bool is_whole_face = operation.kind == OperationKind::plane &&
-                                   operation.box.high.x - operation.box.low.x > (to - from) / 2;
-        if (is_whole_face && operation.setup < number) continue;
-        if (is_whole_face && operation.from == setup.up)
-            continue; // off the upper side alone, if not quite square
+        const bool whole = is_whole_face(operation, to - from);
+        if (whole && operation.setup < number) continue;
+        if (whole && hews(operation, setup.up)) continue; // off the upper side alone, if not quite square
         if (!takes_held_wood(operation, setup, middle)) continue;
         all.push_back({std::max(from, operation.box.low.x - clear_of_cuts),
                        std::min(to, operation.box.high.x + clear_of_cuts)});
@@ -169,16 +179,43 @@ std::vector<Stretch> left_between(const std::vector<Stretch> &taken, double from
 /// Out of the wood, on the face that the log lies on: as an earlier set-up has left it, else the stock's.
 Vec3 out_of_bed(const std::vector<Operation> &operations, const Setup &setup, int number,
                 const Stock &stock) {
-    constexpr double same_side = 0.9; // of the cosine: no taper slopes by more
-    const Vec3 down = outward(setup.down);
-    Vec3 out = stock.frame.direction_to_world(down);
-    for (const Operation &operation : operations) {
-        if (operation.kind != OperationKind::plane || operation.sides.empty()) continue;
-        if (operation.setup == 0 || operation.setup >= number) continue;
-        const Vec3 hewn = -operation.sides.front().plane.normal; // it points into the wood that stays
-        if (dot(hewn, down) > same_side) out = hewn;
-    }
+    Vec3 out = stock.frame.direction_to_world(outward(setup.down));
+    for (const Operation &operation : operations)
+        if (operation.setup != 0 && operation.setup < number && hews(operation, setup.down))
+            out = -operation.sides.front().plane.normal; // it points into the wood that stays
     return out;
+}
+
+/// How wide a face of the squared stick is flat at least, from the middle of a round to one of its edges:
+/// from there on the round falls away.
+double flat_beside_middle(const RawStock &raw, const Plane &plane) {
+    double least = HUGE_VAL;
+    const double length = raw.stock.size.length;
+    for (const RoundStick &round : raw.rounds)
+        for (const double x : {0.0, length}) {
+            const double off = plane.distance(round.at + (x - round.at.x) / round.along.x * round.along);
+            least = std::min(least, std::sqrt(std::max(0.0, round.radius * round.radius - off * off)));
+        }
+    return least;
+}
+
+/// Is that side of the log a flat face when it is laid for that set-up?
+bool is_flat(const std::vector<Operation> &operations, LogFace side, int number, const RawStock &raw) {
+    for (const StockFace &face : raw.faces)
+        if (face.side == side && flat_beside_middle(raw, face.plane) >= least_flat) return true;
+    return std::ranges::any_of(operations, [&](const Operation &operation) {
+        return operation.setup != 0 && operation.setup < number && hews(operation, side) &&
+               is_whole_face(operation, raw.stock.size.length) &&
+               flat_beside_middle(raw, operation.sides.front().plane) >= least_flat;
+    });
+}
+
+/// The two long sides of the log that stand upright as it lies.
+bool has_upright_faces(const std::vector<Operation> &operations, const Setup &setup, int number,
+                       const RawStock &raw) {
+    return std::ranges::all_of(ups, [&](LogFace side) {
+        return side == setup.up || side == setup.down || is_flat(operations, side, number, raw);
+    });
 }
 
 /// Under the far end, so that x lies level: what that face falls back toward it.
@@ -186,7 +223,8 @@ double packing_of(Vec3 out, LogFace down, double length) {
     return out.x / dot(out, outward(down)) * length;
 }
 
-void find_clamping(Setup &setup, int number, const std::vector<Operation> &operations, const Stock &stock) {
+void find_clamping(Setup &setup, int number, const std::vector<Operation> &operations, const RawStock &raw) {
+    const Stock &stock = raw.stock;
     const Vec3 way = outward(setup.up);
     const Frame &frame = stock.frame;
     const Vec3 other = frame.to_world({stock.size.length, stock.size.width, stock.size.height});
@@ -194,18 +232,23 @@ void find_clamping(Setup &setup, int number, const std::vector<Operation> &opera
     const double from = std::min(frame.origin.x, frame.to_world({0, 0, stock.size.height}).x);
     const double to = std::max(other.x, frame.to_world({stock.size.length, 0, 0}).x);
     setup.keep_clear = to_keep_clear(operations, setup, number, middle, from, to);
-    setup.clamp = left_between(setup.keep_clear, from, to);
+    setup.lies_on_flat = is_flat(operations, setup.down, number, raw);
+    setup.hold = Hold::round;
+    if (has_upright_faces(operations, setup, number, raw)) {
+        setup.clamp = left_between(setup.keep_clear, from, to);
+        setup.hold = setup.clamp.empty() ? Hold::nowhere : Hold::faces;
+    }
     setup.packing = packing_of(out_of_bed(operations, setup, number, stock), setup.down, to - from);
 }
 
 } // namespace
 
-std::vector<Setup> lay_for(std::vector<Operation> &operations, const Stock &stock) {
+std::vector<Setup> lay_for(std::vector<Operation> &operations, const RawStock &raw) {
     std::vector<Setup> setups;
     const unsigned chosen = fewest(operations);
     for (unsigned i = 0; i < std::size(ups); ++i)
         if (!operations.empty() && (chosen >> i & 1U))
-            setups.push_back({opposite(ups[i]), ups[i], 0, {}, {}});
+            setups.push_back({.down = opposite(ups[i]), .up = ups[i], .clamp = {}, .keep_clear = {}});
     for (Operation &operation : operations) {
         assign(operation, setups);
         if (operation.from) operation.inside_radius = inside_radius(operation, *operation.from);
@@ -213,7 +256,7 @@ std::vector<Setup> lay_for(std::vector<Operation> &operations, const Stock &stoc
     put_in_order(operations);
     int number = 0;
     for (Setup &setup : setups)
-        find_clamping(setup, ++number, operations, stock);
+        find_clamping(setup, ++number, operations, raw);
     return setups;
 }
 
