@@ -6,7 +6,7 @@ namespace roundlay {
 std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     return add_pdf(job, folder,
                    {"cut-sheets.pdf", said("one cut sheet for each distinct piece"), "cut sheets",
-                    sheets::cut_sheet_set(job.layout)},
+                    sheets::cut_sheets_with_notes(job.layout)},
                    progress);
 }
 

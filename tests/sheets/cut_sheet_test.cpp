@@ -182,18 +182,21 @@ TEST_CASE("numbers are measured from what is there when they are marked") {
         REQUIRE(log != layout.pieces.end());
         return cut_sheet(s, layout, layout.models[log->model], body_of(*log), options_for());
     };
-    CHECK(prose_of(sheets_for(shell)).find("heights from the under face, across") != std::string::npos);
+    const std::string from_line =
+        "heights over (+) or under (-) the level line LL, across from the outside face";
+    CHECK_THAT(prose_of(sheets_for(shell)), Catch::Contains(from_line + ". "));
     shell.logs.tip_height = Length::mm(190);
     shell.logs.tip_width = Length::mm(170);
     const auto tapered = sheets_for(shell);
-    // 210 at the butt, 190 at the tip: 10 off above and 10 below, then the log is 190 high there; 30 narrower
-    CHECK(prose_of(tapered).find("heights from the under face as hewn") != std::string::npos);
-    CHECK(dimensions_on(tapered, Words(UnitSystem::metric))["190"] >= 1);
-    CHECK(prose_of(sheets_for(test::round_shell())).find("heights from the lowest line") !=
-          std::string::npos);
+    CHECK_THAT(prose_of(tapered), Catch::Contains(from_line + " as hewn. Hew the tapers first"));
+    // 210 at the butt; at the tip its top stays level and 20 come off below. Half of 210 in tens is 110.
+    auto numbers = dimensions_on(tapered, Words(UnitSystem::metric));
+    CHECK(numbers["+100"] == 2);
+    CHECK(numbers["-110"] == 1);
+    CHECK(numbers["-90"] == 1);
 }
 
-TEST_CASE("the sheet of a round log says to snap the line that its first cut takes away") {
+TEST_CASE("a round log is measured from its heart, which no cut takes away") {
     const test::LaidShell shell = test::laid(test::round_shell());
     REQUIRE_FALSE(shell.layout.pieces.empty());
     int said = 0, flat = 0;
@@ -205,14 +208,14 @@ TEST_CASE("the sheet of a round log says to snap the line that its first cut tak
         for (const Sheet &sheet : sheets)
             for (const Item &item : sheet.items)
                 if (const Text *text = std::get_if<Text>(&item)) words += text->words + " ";
-        const bool from_line =
-            words.find("heights from the lowest line of the round log") != std::string::npos;
-        const bool snapped =
-            words.find("Snap the lowest line over the whole log and mark every cut from it before the "
-                       "first cut") != std::string::npos;
+        const HewnFaces faces = hewn_faces(piece);
         INFO(piece.tag);
-        CHECK(from_line == snapped);
-        ++(from_line ? said : flat);
+        const bool heart = words.find("through the heart at both ends") != std::string::npos;
+        const double axis = faces.round->from.z, low = faces.lowest(0), high = faces.highest(0);
+        CHECK(heart == (std::min(axis - low, high - axis) > (high - low) / 4)); // not of a half log
+        const bool over_stick = words.find("over the lowest line of the stick") != std::string::npos;
+        CHECK(over_stick == (faces.under_footing() == Footing::touched));
+        ++(over_stick ? said : flat);
     }
     CHECK(said > 0);
     CHECK(flat > 0); // sills lie on a flat

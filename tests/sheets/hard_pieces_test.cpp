@@ -44,12 +44,13 @@ TEST_CASE("a log made by hand is drawn with all that belongs on a cut sheet") {
 }
 
 TEST_CASE("numbers are those of the piece, not of the drawing") {
-    // worked out by hand from the sample: blank 5000 x 200 x 230, tail 1:8 over 200 mm
+    // worked out by hand from the sample: blank 5000 x 200 x 230, tail 1:8 over 200 mm; its level line at
+    // 120, half of 230 in tens
     const auto found = dimensions_on(sheets_of(test::sample_log(), options_for()), Words(UnitSystem::metric));
     const std::map<std::string, int> wanted{{"200", 2},  {"2000", 1}, {"2900", 1}, {"4800", 1},
-                                            {"5000", 1}, {"230", 1},  {"150", 1}, // blank, places, sill
-                                            {"140", 2},  {"165", 4},  {"190", 2}, // tops
-                                            {"90", 2},   {"65", 4},   {"40", 2}}; // undersides
+                                            {"5000", 1}, {"+110", 1}, {"-120", 1}, {"+30", 1}, // and the sill
+                                            {"+20", 2},  {"+45", 4},  {"+70", 2},  // tops: 140, 165, 190
+                                            {"-30", 2},  {"-55", 4},  {"-80", 2}}; // undersides: 90, 65, 40
     CHECK(compared(found, wanted) == "");
 }
 

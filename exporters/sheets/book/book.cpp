@@ -49,7 +49,7 @@ Subject full_size_pole_subject() {
 
 SheetSet whole_set(const Layout &layout, bool stands) {
     SheetSet set = drawing_set(layout);
-    for (Subject &subject : cut_sheet_set(layout))
+    for (Subject &subject : cut_sheets_with_notes(layout))
         set.push_back(std::move(subject));
     set.push_back(raising_subject());
     if (stands) set.push_back(taking_down_subject());

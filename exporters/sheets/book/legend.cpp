@@ -139,9 +139,11 @@ Table reading(const Words &words) {
             "Tag: wall letter, round, piece. C-07-2 is the second piece, from the left seen from outside, "
             "of round 7 of wall C.")},
         {words.say(
-            "Datum end: the left end of a log seen from outside. All lengths of a piece are from it. "
-            "Heights are from the under face and distances across from the outside face, as hewn where "
-            "the log tapers; of a round log from its lowest and its outermost line.")},
+            "Datum end: the left end of a log seen from outside. All lengths of a piece are from it, the "
+            "tape held "
+            "to the end line EL with its own figure. Heights are over (+) or under (-) the level line LL, "
+            "distances across from the outside face, as hewn where the log tapers; of a round log from its "
+            "outermost line.")},
         {words.say(
             "Rounds: a wall that starts with a half log has one log more than the others, and its last "
             "is counted as one round more than the shell has.")},

@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 
 #include "exporters/sheets/cut_sheet/compose.h"
+#include "exporters/sheets/cut_sheet/snap.h"
 #include "exporters/sheets/cut_sheet/tables.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/scales.h"
@@ -38,9 +39,9 @@ Title title_of(const Layout &layout, const Model &model, const Words &words, con
 Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
                         const CutSheetOptions &options) {
     const Piece &piece = layout.pieces.at(model.pieces.front());
-    const SeenPiece seen = seen_piece(piece, body);
-    const Features &features = seen.features;
     const Words words = words_for(shell, layout, options);
+    const SeenPiece seen = seen_piece(piece, body, words.system());
+    const Features &features = seen.features;
     const auto weight = options.weight ? options.weight(piece, body) : std::nullopt;
 
     ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
@@ -50,13 +51,14 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
     if (options.warnings.holds(piece.model) && !options.warnings[piece.model].empty())
         wanted.tables.push_back(warnings_table(options.warnings[piece.model], words));
     wanted.tables.push_back(data_table(features, body, model, words, weight));
+    wanted.tables.push_back(snap_table(features, words));
     for (Table &steps : steps_tables(features, old_cuts(options, layout, model), words))
         wanted.tables.push_back(std::move(steps));
     if (Table slants = slant_table(features, words); !slants.rows.empty())
         wanted.tables.push_back(std::move(slants));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
-    wanted.tables.push_back(tag_table(layout, model, words));
+    wanted.tables.push_back(tag_table(layout, model, features, words));
     wanted.tables.push_back(notes_table(shell, layout, features, model, words, weight));
     Composed made = composed(wanted);
     return {std::move(made.pages),
@@ -85,6 +87,12 @@ SheetSet cut_sheet_set(const Layout &layout) {
     SheetSet set;
     for (const auto model : layout.models.indices())
         set.push_back(cut_sheet_subject(layout, model));
+    return set;
+}
+
+SheetSet cut_sheets_with_notes(const Layout &layout) {
+    SheetSet set = cut_sheet_set(layout);
+    if (!set.empty()) set.insert(set.begin(), common_notes_subject());
     return set;
 }
 

@@ -21,4 +21,10 @@ Subject cut_sheet_subject(const Layout &layout, Index<Model> model);
 /// Those of all distinct pieces, in the order of Layout::models. Empty where there are no pieces.
 SheetSet cut_sheet_set(const Layout &layout);
 
+/// What holds for all of them, and stands on none: lines to snap, how faces are drawn, what weights rest on.
+Subject common_notes_subject();
+
+/// The notes, then the cut sheets; empty where there are no pieces.
+SheetSet cut_sheets_with_notes(const Layout &layout);
+
 } // namespace roundlay::sheets

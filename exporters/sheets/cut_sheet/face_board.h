@@ -41,6 +41,11 @@ bool add_pegs(FaceBoard &face);
 /// Marks beside the pockets, on the face that they are open to.
 bool add_pockets(FaceBoard &face);
 
+/// The level line on both side faces, and the end line on all four, where it is drawn.
+void add_reference_lines(FaceBoard &face);
+/// After everything else that must find a place.
+void name_end_line(FaceBoard &face);
+
 void add_end_views(FaceBoard &face);
 void add_captions(FaceBoard &face);
 void add_balance_point(FaceBoard &face);

@@ -170,8 +170,8 @@ const FaceRow &FaceBoard::row(View view) const {
     throw std::logic_error("no such row of faces");
 }
 
-SeenPiece seen_piece(const Piece &piece, const Body &body) {
-    SeenPiece seen{features_of(piece), &body, {}, {}};
+SeenPiece seen_piece(const Piece &piece, const Body &body, UnitSystem units) {
+    SeenPiece seen{features_of(piece, units), &body, {}, {}};
     for (const View view : {View::top, View::outside, View::under, View::inside})
         seen.faces.at(static_cast<std::size_t>(view)) = face_lines(view, body, piece.blank);
     const auto end = [&](View view) {
@@ -198,6 +198,7 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     set_rows(*face, std::max(upper.depth() + 3, captions_over_outside) - between_rows,
              std::max(least_below, lower.depth() + 3));
     add_edges(*face);
+    add_reference_lines(*face);
     add_strip(*face, upper);
     if (!lower.numbers.empty()) add_strip(*face, lower);
     add_end_heights(*face);
@@ -205,6 +206,7 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     add_captions(*face);
     if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face) || !add_pockets(*face))
         return std::nullopt;
+    name_end_line(*face);
     add_balance_point(*face);
     add_up_arrows(*face);
     if (!texts_are_apart(*face)) return std::nullopt;

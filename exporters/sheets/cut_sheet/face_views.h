@@ -21,7 +21,8 @@ struct SeenPiece {
     std::array<std::vector<Stretch>, 2> ends; ///< datum end, far end
 };
 
-SeenPiece seen_piece(const Piece &piece, const Body &body);
+/// The round places of its lines are in those units.
+SeenPiece seen_piece(const Piece &piece, const Body &body, UnitSystem units);
 
 /// What the views are drawn from and how.
 struct ViewsWanted {

@@ -7,11 +7,12 @@ namespace roundlay::sheets {
 std::vector<Level> log_heights(const Features &features) {
     std::vector<Level> all;
     const auto add = [&](double x, int side) {
-        const double z = features.highest(x);
-        all.push_back({true, x, z, side, features.height(x, z)});
+        for (const double z : {features.highest(x), features.lowest(x)})
+            all.push_back({true, x, z, side, features.height(x, z)});
     };
     add(features.datum_end.outside, -1);
-    if (features.top.tapers() || features.under.tapers()) add(features.far_end.outside, 1);
+    if (features.top.tapers() || features.under.tapers() || features.level.slopes())
+        add(features.far_end.outside, 1);
     return all;
 }
 

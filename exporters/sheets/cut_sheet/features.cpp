@@ -109,7 +109,8 @@ MendPart mend_of(const MendCut &cut, const Features &features, int number) {
     const double x = m.x_from, least = side ? features.lowest(x) : features.outermost(x),
                  most = side ? features.highest(x) : features.innermost(x);
     if (cut.low > least + same_level || cut.high < most - same_level)
-        m.low = std::max(0.0, cut.low - least), m.high = std::min(most, cut.high) - least;
+        m.low = std::max(least, cut.low) - (side ? 0 : least),
+        m.high = std::min(most, cut.high) - (side ? 0 : least);
     m.opens_top = cut.face == LogFace::top || (side && !m.low);
     return m;
 }
@@ -141,8 +142,9 @@ class Sorter {
 
 } // namespace
 
-Features features_of(const Piece &piece) {
-    Features features{hewn_faces(piece), {}, &piece};
+Features features_of(const Piece &piece, UnitSystem units) {
+    Features features{hewn_faces(piece), {}, &piece, {}, {}};
+    features.level = level_line_of(features, units);
     const Sorter sorted(features);
     std::stable_sort(features.pockets.begin(), features.pockets.end(),
                      [](const Pocket &a, const Pocket &b) { return a.cut->x < b.cut->x; });
@@ -153,6 +155,7 @@ Features features_of(const Piece &piece) {
     std::map<std::optional<BoreUse>, int> counts;
     for (PegHole &peg : features.pegs)
         peg.number = ++counts[peg.bore->use];
+    features.end_line = end_line_of(features, units);
     return features;
 }
 

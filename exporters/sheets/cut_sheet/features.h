@@ -1,6 +1,7 @@
 // What a sheet has to say about a piece, sorted out of its cuts.
 #pragma once
 
+#include "exporters/sheets/cut_sheet/reference_lines.h"
 #include "kernel/layout/pieces/hewn_faces.h"
 
 #include <optional>
@@ -72,8 +73,8 @@ struct MendPart {
     const MendCut *cut = nullptr;
     double x_from = 0, x_to = 0;         ///< within the blank
     double depth_from = 0, depth_to = 0; ///< at its two ends, from the face as hewn
-    /// Of a side face over the lowest of the wood, of the others from the outermost, at `x_from`; none: the
-    /// whole face.
+    /// Of a side face in the piece frame, of the others from the outermost, at `x_from`; none: the whole
+    /// face.
     std::optional<double> low, high;
     bool opens_top = false;
 };
@@ -97,14 +98,20 @@ struct CutParts {
 };
 
 /// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's
-/// heights are over the lowest, its distances across from the outermost.
+/// heights are from the level line, its distances across from the outermost.
 struct Features : HewnFaces, CutParts {
     const Piece *piece = nullptr;
+    LevelLine level;
+    std::optional<double> end_line; ///< from the datum end
+
+    /// As it is measured there: over the level line, or under it where it is less than 0.
+    double height(double x, double z) const { return z - level.at.at(x); }
 
     const CutParts &parts() const { return *this; }
 };
 
-Features features_of(const Piece &piece);
+/// The round places of its lines are in those units.
+Features features_of(const Piece &piece, UnitSystem units = UnitSystem::metric);
 
 /// A place along the log that a saw or chisel goes to.
 struct Station {
@@ -135,7 +142,7 @@ struct Level {
     double x = 0;           ///< where along the log
     double z = 0;           ///< piece frame
     int side = 1; ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
-    double height = 0; ///< as it is measured: over the lowest of the wood there
+    double height = 0; ///< as it is measured: over the level line
 };
 
 /// Heights of the uncut log on its outside face: at the datum end, and where it tapers at the far end too.

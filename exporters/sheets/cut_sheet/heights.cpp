@@ -25,7 +25,7 @@ bool stands_at_end(const ViewsWanted &wanted, const Level &level) {
     const double length = wanted.piece->features.piece->blank.length;
     const double wood = level.side < 0 ? level.x : length - level.x;
     if (wood < same_station) return true;
-    const double number = text_width(wanted.words->length(level.height), wanted.lettering);
+    const double number = text_width(wanted.words->level(level.height), wanted.lettering);
     return wood * wanted.scale < inner_offsets[0] + number + beside_number;
 }
 
@@ -63,7 +63,7 @@ std::vector<std::vector<Level>> inner_groups(const ViewsWanted &wanted) {
 
 Text number_of(const FaceBoard &face, const Level &level) {
     Text text;
-    text.words = face.wanted.words->length(level.height);
+    text.words = face.wanted.words->level(level.height);
     text.height = face.wanted.lettering;
     text.upright = Upright::middle;
     text.across = level.side > 0 ? Across::left : Across::right;
@@ -124,11 +124,11 @@ void add_end_column(FaceBoard &face, const FaceRow &row, End end) {
     const std::vector<Level> levels = levels_at_end(face.wanted, end, row.view);
     if (levels.empty()) return;
     RunningLine line = end_line(face, end);
-    const double lowest = face.features().lowest(levels.front().x);
-    std::vector<Mark> marks{{row.level(lowest), face.wanted.words->length(0), true}};
+    const double line_at = face.features().level.at.at(levels.front().x);
+    std::vector<Mark> marks{{row.level(line_at), face.wanted.words->say("LL"), true}};
     for (const Level &level : levels) {
         const double y = row.level(level.z), x = face.x(level.x);
-        marks.push_back({y, face.wanted.words->length(level.height), false});
+        marks.push_back({y, face.wanted.words->level(level.height), false});
         if (x != line.edge) face.board.add(Path{{{x, y}, {line.edge, y}}, false, Line::dimension, ""});
     }
     std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
@@ -154,7 +154,7 @@ double room_for_end_levels(const ViewsWanted &wanted, End end) {
     std::vector<std::string> numbers;
     for (const View view : {View::outside, View::inside})
         for (const Level &level : levels_at_end(wanted, end, view))
-            numbers.push_back(wanted.words->length(level.height));
+            numbers.push_back(wanted.words->level(level.height));
     if (const auto width = log_width(wanted.piece->features, end))
         numbers.push_back(wanted.words->length(*width));
     if (numbers.empty()) return 0;

@@ -19,7 +19,8 @@ void add_station(std::vector<Station> &all, double x, bool from_top, const Blank
 
 void add_level(std::vector<Level> &all, const Features &features, Level level) {
     level.height = features.height(level.x, level.z);
-    if (level.height < same_level || level.z > features.highest(level.x) - same_level) return;
+    if (level.z < features.lowest(level.x) + same_level || level.z > features.highest(level.x) - same_level)
+        return;
     for (const Level &known : all)
         if (known.on_outside == level.on_outside && known.side == level.side &&
             std::abs(known.x - level.x) < same_station && std::abs(known.z - level.z) < same_level)
@@ -95,6 +96,7 @@ std::vector<WorkedPlace> places_of(const Features &features) {
     for (const Pocket &pocket : pockets)
         for (const double side : {-1.0, 1.0})
             all.push_back({pocket.cut->x + side * pocket.cut->half_at_back, false});
+    if (features.end_line) all.push_back({*features.end_line, false});
     return all;
 }
 

@@ -60,10 +60,10 @@ namespace {
 std::string level_words(const BoxPart &b, const Features &features, const Words &words,
                         const FloorLevel &floor_from, const FloorLevel &floor_to) {
     const auto at = [&](double x, const FloorLevel &floor) {
-        const double outside = features.height(x, floor.outside);
-        return floor.falls() ? words.say("%1 outside and %2 inside", in_mm(outside),
-                                         in_mm(features.height(x, floor.inside)))
-                             : words.length(outside);
+        const std::string outside = words.level(features.height(x, floor.outside));
+        return floor.falls() ? words.say("%1 outside and %2 inside", outside,
+                                         words.level(features.height(x, floor.inside)))
+                             : outside;
     };
     const std::string from = at(b.x_from, floor_from), to = at(b.x_to, floor_to);
     if (from == to) return from;
@@ -142,8 +142,8 @@ StepRow row_of(const Scope &s, const Features &features, const Words &words) {
     const std::string kind = groove   ? words.say("Long groove")
                              : slants ? words.say("Saddle at %1 outside and %2 inside", outside, inside)
                                       : words.say("Saddle at %1", outside);
-    std::string what = words.say("%1, radius %2, its top %3 up", kind, in_mm(s.cut->radius),
-                                 in_mm(features.height(s.middle.outside, s.top)));
+    std::string what = words.say("%1, radius %2, its top at %3", kind, in_mm(s.cut->radius),
+                                 words.level(features.height(s.middle.outside, s.top)));
     if (groove && !s.whole) what += stretch_words(words, s.x_from, s.x_to);
     if (s.cut->cheeks > 0) what += words.say(", upright cheeks %1 from its middle", in_mm(s.cut->cheeks));
     if (s.cut->scribe > 0) what += words.say(", scribed %1 clear", in_mm(s.cut->scribe));
@@ -170,7 +170,7 @@ std::string the_face(LogFace face, const Words &words) {
 
 } // namespace
 
-StepRow row_of(const MendPart &m, const Words &words) {
+StepRow row_of(const MendPart &m, const Features &f, const Words &words) {
     const std::string a = words.length(m.depth_from), b = words.length(m.depth_to),
                       face = the_face(m.cut->face, words);
     const std::string deep =
@@ -181,7 +181,8 @@ StepRow row_of(const MendPart &m, const Words &words) {
     what += stretch_words(words, m.x_from, m.x_to);
     if (m.low) {
         const bool side = m.cut->face == LogFace::outside || m.cut->face == LogFace::inside;
-        what += side ? words.say(", from %1 up to %2", words.length(*m.low), words.length(*m.high))
+        what += side ? words.say(", from %1 up to %2", words.level(f.height(m.x_from, *m.low)),
+                                 words.level(f.height(m.x_from, *m.high)))
                      : words.say(", %1 to %2 from the outside", in_mm(*m.low), in_mm(*m.high));
     }
     return in_words(std::to_string(m.number), what);
@@ -206,12 +207,15 @@ std::string taper_words(const Features &f, const Words &words) {
 
 std::string wane_words(const Features &features, const Words &words) {
     const RoundCut &r = *features.round;
-    const std::string datum = words.length(features.height(0, r.from.z)),
-                      far = words.length(features.height(r.to.x, r.to.z));
     const LengthAmount round = in_mm(2 * r.radius);
+    if (features.level.runs == LevelRuns::axis)
+        return words.say("Stick %1 round, in the middle of the width, the level line through its middle",
+                         round);
+    const std::string datum = words.level(features.height(0, r.from.z)),
+                      far = words.level(features.height(r.to.x, r.to.z));
     return datum == far
-               ? words.say("Stick %1 round, in the middle of the width: its middle %2 up", round, datum)
-               : words.say("Stick %1 round, in the middle of the width: its middle %2 up at the datum end, "
+               ? words.say("Stick %1 round, in the middle of the width: its middle at %2", round, datum)
+               : words.say("Stick %1 round, in the middle of the width: its middle at %2 at the datum end, "
                            "%3 at the far",
                            round, datum, far);
 }

@@ -16,7 +16,7 @@ StepRow row_of(const Notch &n, const Features &features, const Words &words);
 StepRow row_of(const BoxPart &b, const Features &features, const Words &words);
 StepRow row_of(const Scope &s, const Features &features, const Words &words);
 StepRow row_of(const TailedEnd &t, const Words &words);
-StepRow row_of(const MendPart &m, const Words &words);
+StepRow row_of(const MendPart &m, const Features &f, const Words &words);
 
 /// Where there are words alone.
 StepRow in_words(const std::string &mark, const std::string &words);

@@ -115,7 +115,7 @@ std::vector<NumberedStep> numbered_steps(const Features &features, const ToCut &
     for (const BoxPart &b : boxes)
         numbered.push_back({b.number, to_cut.is_work(b.cut), row_of(b, features, words)});
     for (const MendPart &m : mends)
-        numbered.push_back({m.number, to_cut.is_work(m.cut), row_of(m, words)});
+        numbered.push_back({m.number, to_cut.is_work(m.cut), row_of(m, features, words)});
     std::ranges::sort(numbered, {}, &NumberedStep::number);
     return numbered;
 }

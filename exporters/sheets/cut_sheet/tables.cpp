@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/tables.h"
 
 #include "exporters/sheets/cut_sheet/mend_notes.h"
+#include "exporters/sheets/cut_sheet/snap.h"
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/font.h"
 #include "kernel/layout/cuts/asked.h"
@@ -48,54 +49,6 @@ std::vector<std::string> met_by(const Piece &piece) {
     return met;
 }
 
-std::string heights_from(Footing under, const Words &words) {
-    switch (under) {
-    case Footing::hewn:
-        return words.say("the under face as hewn");
-    case Footing::touched:
-        return words.say("the lowest line of the round log");
-    case Footing::face:
-        break;
-    }
-    return words.say("the under face");
-}
-
-/// A timber has no outside: its side to measure from is the right one.
-std::string across_from(Footing outside, bool timber, const Words &words) {
-    switch (outside) {
-    case Footing::hewn:
-        return timber ? words.say("the right face as hewn") : words.say("the outside face as hewn");
-    case Footing::touched:
-        return timber ? words.say("the outermost line of its right")
-                      : words.say("the outermost line of its outside");
-    case Footing::face:
-        break;
-    }
-    return timber ? words.say("the right face") : words.say("the outside face");
-}
-
-/// Only what is there when the number is marked may be measured from.
-std::string measured_from(const Features &features, const Words &words) {
-    const Footing under = features.under_footing(), outside = features.outside_footing();
-    const std::string heights = heights_from(under, words),
-                      across = across_from(outside, features.piece->timber.has_value(), words);
-    std::string all =
-        features.round != nullptr && under != Footing::touched
-            ? words.say("Lengths are from the datum end, level, heights from %1, across from %2, a "
-                        "straightedge held to it past the wane. ",
-                        heights, across)
-            : words.say("Lengths are from the datum end, level, heights from %1, across from %2. ", heights,
-                        across);
-    if (under == Footing::touched)
-        all +=
-            words.say("Snap the lowest line over the whole log and mark every cut from it before the first "
-                      "cut, which takes it away. ");
-    if (features.tapers())
-        all += words.say("Hew the tapers first: each number is from the hewn face at its own place along the "
-                         "log. Slopes are from level. ");
-    return all;
-}
-
 std::string code_words(char32_t letter) {
     std::array<char, 16> room{};
     std::snprintf(room.data(), room.size(), "U+%04X", static_cast<unsigned>(letter));
@@ -127,12 +80,12 @@ Table numbers_table(const Features &features, const Words &words) {
     table.rows.push_back({words.say("far end"), words.length(features.piece->blank.length), "-"});
     for (const Level &level : log_heights(features))
         table.rows.push_back(
-            {words.say("top of the log"), words.length(level.x), words.length(level.height)});
+            {words.say("face of the log"), words.length(level.x), words.level(level.height)});
     for (const Station &s : stations_of(features))
         table.rows.push_back({words.say("end of a cut"), words.length(s.x), "-"});
     for (const Level &level : levels_of(features))
         table.rows.push_back({level.on_outside ? words.say("outside face") : words.say("inside face"),
-                              words.length(level.x), words.length(level.height)});
+                              words.length(level.x), words.level(level.height)});
     return table;
 }
 
@@ -181,18 +134,18 @@ std::vector<Column> pocket_columns(const Words &words) {
 } // namespace
 
 Table pocket_table(const Features &features, const Words &words) {
-    Table table = table_called(words, words.say("Pockets; their beds are heights over the under face"));
+    Table table = table_called(words, words.say("Pockets; their beds are heights from LL"));
     table.columns = pocket_columns(words);
     for (const Pocket &p : features.pockets) {
         const auto height = [&](double z) { return features.height(p.cut->x, z); };
         const auto bed = [&](double z) {
-            return height(z) > same_level ? words.length(height(z)) : words.say("through");
+            return z > features.lowest(p.cut->x) + same_level ? words.level(height(z)) : words.say("through");
         };
         table.rows.push_back({"K" + std::to_string(p.number), words.length(p.cut->x),
                               words.word(side_word(*features.piece, p.inside)), words.length(p.depth),
                               words.length(p.width_at_face), words.length(2 * p.cut->half_at_back),
                               bed(p.bed_at_face), bed(p.bed_at_back),
-                              p.open_top ? words.say("top") : words.length(height(p.cut->z_top)),
+                              p.open_top ? words.say("top") : words.level(height(p.cut->z_top)),
                               p.cut->holds});
     }
     return table;
@@ -213,7 +166,7 @@ std::vector<bool> cuts_that_meet(const Layout &layout, const Model &model) {
 
 } // namespace
 
-Table tag_table(const Layout &layout, const Model &model, const Words &words) {
+Table tag_table(const Layout &layout, const Model &model, const Features &features, const Words &words) {
     Table table = table_called(words, model.pieces.size() == 1
                                           ? words.say("Tag and neighbours")
                                           : words.say("Tags cut to this sheet, and their neighbours"));
@@ -223,6 +176,7 @@ Table tag_table(const Layout &layout, const Model &model, const Words &words) {
         if (used[c]) table.columns.push_back(flush_left(words.say("Cut %1 meets", c + 1), 24));
     table.columns.push_back(flush_left(words.say("Lies on"), 30));
     table.columns.push_back(flush_left(words.say("Carries"), 30));
+    table.columns.push_back(flush_right(words.say("LL on the pole"), 22));
     table.columns.push_back(flush_right(words.say("Raise"), 12));
     for (const Index<Piece> i : model.pieces) {
         const Piece &p = layout.pieces[i];
@@ -232,6 +186,7 @@ Table tag_table(const Layout &layout, const Model &model, const Words &words) {
             if (used[c]) row.push_back(met[c].empty() ? "-" : met[c]);
         row.push_back(joined(p.below));
         row.push_back(joined(p.above));
+        row.push_back(line_on_pole(features, p, words));
         row.push_back(std::to_string(p.raise));
         table.rows.push_back(std::move(row));
     }
@@ -306,21 +261,6 @@ Table warnings_table(const std::vector<std::string> &warnings, const Words &word
     return table;
 }
 
-namespace {
-
-/// How the sheet is read.
-std::string reading_words(const Features &features, const Words &words) {
-    const std::string from = measured_from(features, words);
-    if (!features.piece->timber)
-        return from + words.say("The datum end is the left end seen from outside. Each face is drawn as it "
-                                "shows when the log is rolled, the datum end always left.");
-    return from + words.say("The datum end lies in the wall that the floor starts in, or to its left; right "
-                            "and left are seen from it. Each face is drawn as it shows when the timber is "
-                            "rolled, the datum end always left.");
-}
-
-} // namespace
-
 Table notes_table(const Shell &shell, const Layout &layout, const Features &features, const Model &model,
                   const Words &words, const std::optional<WeightNote> &weight) {
     Table table = table_called(words, words.say("Notes"));
@@ -333,7 +273,9 @@ Table notes_table(const Shell &shell, const Layout &layout, const Features &feat
         add(note);
     for (const Index<Piece> i : model.pieces)
         if (const Piece &p = layout.pieces[i]; !p.note.empty()) add(p.tag + ": " + p.note);
-    if (weight) add(words.say("Weight: %1 %2", weight->basis, weight->caution));
+    if (weight)
+        add(words.say("Weight: %1 What it rests on stands in the notes for all cut sheets.",
+                      weight->caution));
     const auto missing = letters_missing(all_words(layout, model));
     if (!missing.empty()) {
         std::string codes;

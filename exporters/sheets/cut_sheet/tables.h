@@ -35,8 +35,9 @@ Table pocket_table(const Features &features, const Words &words);
 /// No., from the datum end, from the outside face, diameter, depth, from which face.
 Table peg_table(const Features &features, const Words &words);
 
-/// Every tag that is cut to this sheet, and which piece it meets at each numbered cut, over it and under it.
-Table tag_table(const Layout &layout, const Model &model, const Words &words);
+/// Every tag that is cut to this sheet, which piece it meets at each numbered cut, over it and under it, and
+/// how high its level line comes.
+Table tag_table(const Layout &layout, const Model &model, const Features &features, const Words &words);
 
 /// Blank, volume, weight, balance point, butt.
 Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,

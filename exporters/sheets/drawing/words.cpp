@@ -33,6 +33,11 @@ std::string Words::weights(double low_kg, double high_kg) const {
     return say("%1 to %2", low_weight(low_kg), high_weight(high_kg));
 }
 
+std::string Words::level(double mm) const {
+    const std::string size = length(std::abs(mm));
+    return size == length(0) ? size : (mm < 0 ? "-" : "+") + size;
+}
+
 std::string Words::unit_note() const {
     return metric() ? say("Dimensions in millimetres.")
                     : say("Dimensions in feet, inches and %1ths.", denominator_);

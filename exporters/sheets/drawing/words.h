@@ -20,8 +20,10 @@ class Words : public Voice {
     std::string low_weight(double kilograms) const;
     std::string high_weight(double kilograms) const;
     std::string weights(double low_kg, double high_kg) const; ///< "175 kg to 210 kg"
-    std::string unit_note() const;                            ///< what the numbers without units are
-    std::string slope(double rise_per_run) const;             ///< "up 1:8", "down 1:8" or "level"
+    /// A height from the level line, with its sign: "+105", "-85"; "0" on the line.
+    std::string level(double mm) const;
+    std::string unit_note() const;                ///< what the numbers without units are
+    std::string slope(double rise_per_run) const; ///< "up 1:8", "down 1:8" or "level"
 
   private:
     bool metric() const { return system() == UnitSystem::metric; }

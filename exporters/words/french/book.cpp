@@ -21,13 +21,13 @@ constexpr Entry entries[] = {
      "Vérifiez la première pièce de chaque sorte d’après sa fiche et ses voisines avant de tailler les "
      "suivantes. Le bois bouge en séchant : les cotes sont celles du jour de la taille."},
     {"Cover", "Couverture"},
-    {"Datum end: the left end of a log seen from outside. All lengths of a piece are from it. Heights are "
-     "from the under face and distances across from the outside face, as hewn where the log tapers; of a "
-     "round log from its lowest and its outermost line.",
+    {"Datum end: the left end of a log seen from outside. All lengths of a piece are from it, the tape held "
+     "to the end line EL with its own figure. Heights are over (+) or under (-) the level line LL, distances "
+     "across from the outside face, as hewn where the log tapers; of a round log from its outermost line.",
      "Bout d’origine : le bout gauche d’une pièce vue de l’extérieur. Toutes les longueurs d’une pièce en "
-     "partent. Les hauteurs partent du dessous et les distances en travers de la face extérieure, telles "
-     "qu’équarries où la pièce s’amincit ; d’un bois rond, de sa ligne la plus basse et de la plus "
-     "saillante."},
+     "partent, le ruban tenu sur la ligne d’about LA à son propre chiffre. Les hauteurs sont au-dessus (+) "
+     "ou au-dessous (-) de la ligne de niveau LN, les distances en travers depuis la face extérieure, telle "
+     "qu’équarrie où la pièce s’amincit ; d’un bois rond, depuis sa ligne la plus saillante."},
     {"Dimension line, extension line, leader", "Ligne de cote, ligne d’attache, ligne de repère"},
     {"Drawings show what was stated in the document and what follows from it, never an approval: loads, "
      "foundations, openings, fastenings and bearings are for local code and a licensed professional to "

@@ -44,23 +44,24 @@ std::map<std::string, int> dimensions_on(const std::vector<Sheet> &sheets, const
     for (const Sheet &sheet : sheets)
         for (const Item &item : sheet.items) {
             const Text *text = std::get_if<Text>(&item);
-            if (text && text->role == Role::dimension && text->words != words.length(0)) ++all[text->words];
+            if (text && text->role == Role::dimension && text->words != words.length(0) &&
+                text->words != "LL")
+                ++all[text->words];
         }
     return all;
 }
 
 std::map<std::string, int> dimensions_of(const Piece &piece, const Words &words) {
-    const Features f = features_of(piece);
+    const Features f = features_of(piece, words.system());
     std::map<std::string, int> all;
     const auto add = [&](double mm) {
         if (words.length(mm) != words.length(0)) ++all[words.length(mm)];
     };
     for (const Station &s : stations_of(f))
         add(s.x);
-    for (const Level &l : levels_of(f))
-        add(l.height);
-    for (const Level &l : log_heights(f))
-        add(l.height);
+    for (const auto &levels : {levels_of(f), log_heights(f)})
+        for (const Level &l : levels)
+            if (words.level(l.height) != words.length(0)) ++all[words.level(l.height)];
     for (const End end : {End::datum, End::far})
         if (const auto width = log_width(f, end)) add(*width);
     add(piece.blank.length);

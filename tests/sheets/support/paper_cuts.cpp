@@ -50,7 +50,7 @@ bool read_box(const std::string &words, BoxWords &box) {
     return true;
 }
 
-/// Heights in the words are over the lowest of the wood at the end of the cut where they are given first.
+/// Heights in the words are from the level line at the end of the cut where they are given first.
 void set_heights(BoxCut &cut, const std::string &words, double base, const PaperLog &log) {
     static const std::regex down(", down to " + level), up(", up to " + level),
         both(", from " + level + " up to " + level);
@@ -81,6 +81,26 @@ std::vector<PaperStep> steps_on(const std::vector<PaperWord> &words) {
     return all;
 }
 
+/// "level along both sides: 150 over the under face", "through the heart at both ends, along both sides: 120
+/// at the datum end and 132 at the far end over the lowest line of the stick"
+PaperLine line_on(const std::vector<PaperWord> &words) {
+    static const std::regex mark("LL|EL|PL"),
+        form("(level along|through the heart at both ends, along|along) both sides(?:|, at a slant): (" +
+             len + ")(?: at the datum end and (" + len +
+             ") at the far end)? over the (under face|lowest line of the stick)");
+    for (const auto &row : table_rows(words, "Snap", {{"Line"}, {"Where"}}, mark)) {
+        std::smatch m;
+        if (row[0] != "LL" || !std::regex_match(row[1], m, form)) continue;
+        PaperLine line;
+        line.axis = m[1].str().starts_with("through");
+        line.over_stick = m[4] != "under face";
+        line.datum = printed_mm(m[2]);
+        line.far = m[3].matched ? printed_mm(m[3]) : line.datum;
+        return line;
+    }
+    throw std::runtime_error("the paper does not say where the level line is");
+}
+
 std::vector<PaperPlace> slants_on(const std::vector<PaperWord> &words) {
     static const std::regex number("[0-9].*");
     std::vector<PaperPlace> all;
@@ -103,16 +123,16 @@ bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts)
         cut.box.low.y = log.outermost(words.from) + printed_mm(m[2]);
         cut.box.high.y = cut.box.low.y + printed_mm(m[1]);
     }
-    set_heights(cut, words.height, log.lowest(words.from), log);
+    set_heights(cut, words.height, log.line.at(words.from), log);
     cuts.emplace_back(cut);
     return true;
 }
 
-/// "Saddle at 345, radius 120, its top 118 up, scribed 2 clear"; "Long groove, radius 120, its top 30 up"
+/// "Saddle at 345, radius 120, its top at -2, scribed 2 clear"; "Long groove, radius 120, its top at -90"
 bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
     static const std::regex form("(?:Saddle at (" + len + ")(?: outside and (" + len +
-                                 ") inside)?|Long groove), radius (" + len + "), its top (" + len +
-                                 ") up(?:" + stretch + ")?(?:, upright cheeks (" + len +
+                                 ") inside)?|Long groove), radius (" + len + "), its top at (" + len +
+                                 ")(?:" + stretch + ")?(?:, upright cheeks (" + len +
                                  ") from its middle)?(?:, scribed (" + len + ") clear)?");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
@@ -122,14 +142,14 @@ bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cut
     if (m[8].matched) cut.scribe = printed_mm(m[8]);
     if (!m[1].matched) {
         cut.use = ScopeUse::groove;
-        cut.at = {0, log.width / 2, log.lowest(0) + printed_mm(m[4]) - cut.radius};
+        cut.at = {0, log.width / 2, log.line.at(0) + printed_mm(m[4]) - cut.radius};
         cut.along = {1, 0, 0};
         cut.x_from = m[5].matched ? printed_mm(m[5]) : -beyond;
         cut.x_to = m[6].matched ? printed_mm(m[6]) : log.length + beyond;
     } else {
         const double outside = printed_mm(m[1]), inside = m[2].matched ? printed_mm(m[2]) : outside;
         const double y = log.outermost(outside);
-        cut.at = {outside, y, log.lowest(outside) + printed_mm(m[4]) - cut.radius};
+        cut.at = {outside, y, log.line.at(outside) + printed_mm(m[4]) - cut.radius};
         cut.along = unit(Vec3{inside - outside, log.innermost(inside) - y, 0});
         cut.end = outside + inside > log.length ? End::far : End::datum;
     }
@@ -181,8 +201,8 @@ bool add_mend(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts
     cut.bed = bed_of(cut.face, log, cut.x_from, cut.x_to, deep, deep_to);
     cut.low = -beyond, cut.high = log.height + log.width + beyond;
     if (m[7].matched)
-        cut.low = log.lowest(cut.x_from) + printed_mm(m[7]),
-        cut.high = log.lowest(cut.x_from) + printed_mm(m[8]);
+        cut.low = log.line.at(cut.x_from) + printed_mm(m[7]),
+        cut.high = log.line.at(cut.x_from) + printed_mm(m[8]);
     if (m[9].matched)
         cut.low = log.outermost(cut.x_from) + printed_mm(m[9]),
         cut.high = log.outermost(cut.x_from) + printed_mm(m[10]);
@@ -235,11 +255,11 @@ void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::
         cut.half_at_face = printed_mm(row[4]) / 2;
         cut.half_at_back = printed_mm(row[5]) / 2;
         const auto bed = [&](const std::string &cell) {
-            return number(cell) ? log.lowest(cut.x) + printed_mm(cell) : -beyond;
+            return number(cell) ? log.line.at(cut.x) + printed_mm(cell) : -beyond;
         };
         const double rise = (bed(row[6]) - bed(row[7])) / (cut.y_face - cut.y_back);
         cut.bed = plane_over(bed(row[7]) - rise * cut.y_back, 0, rise);
-        cut.z_top = number(row[8]) ? log.lowest(cut.x) + printed_mm(row[8]) : log.height;
+        cut.z_top = number(row[8]) ? log.line.at(cut.x) + printed_mm(row[8]) : log.height;
         cut.holds = row[9];
         cuts.emplace_back(cut);
     }

@@ -17,6 +17,7 @@ struct PaperLog {
         double at(double x) const { return at_datum + per_mm * x; }
     };
     Face top, under, outside, inside;
+    Face line; ///< that heights are measured from
     RoundCut stick;
     bool round = false;
 
@@ -32,13 +33,19 @@ struct PaperStep {
 };
 
 std::vector<PaperStep> steps_on(const std::vector<PaperWord> &words);
+/// The level line, in words: how high over the under face, or over the stick's lowest line.
+struct PaperLine {
+    bool axis = false, over_stick = false; ///< through the stick's heart; told over its lowest line
+    double datum = 0, far = 0;
+};
+PaperLine line_on(const std::vector<PaperWord> &words);
 /// Outside and inside of everything that is not square across.
 std::vector<PaperPlace> slants_on(const std::vector<PaperWord> &words);
 
 // Each adds the cuts of such a line; false where the line is of another kind.
 bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
 bool holds_flats(const PaperStep &step, const PaperLog &log);
-bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
+bool add_stick(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts);
 bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 bool add_seam(const PaperStep &step, const PaperLog &log, const std::vector<PaperPlace> &slants,
               const PaperViews &views, std::vector<Cut> &cuts);

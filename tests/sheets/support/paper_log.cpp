@@ -64,17 +64,21 @@ bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
     return true;
 }
 
-/// "Stick 265 round, in the middle of the width: its middle 93 up at the datum end, 102 at the far". Its
-/// middle is over the under face, or over the stick's own lowest line where it does not reach that.
-bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
-    static const std::regex form("Stick (" + len + ") round, in the middle of the width: its middle (" + len +
-                                 ") up(?: at the datum end, (" + len + ") at the far)?");
+/// "Stick 265 round, in the middle of the width: its middle at +93 at the datum end, +102 at the far", or
+/// with the level line through it, which is told over the under face, or over the stick's own lowest line
+/// where it does not reach that.
+bool add_stick(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex form("Stick (" + len +
+                                 ") round, in the middle of the width(?:, the level line through its "
+                                 "middle|: its middle at (" +
+                                 len + ")(?: at the datum end, (" + len + ") at the far)?)");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
-    const double datum = part_of(m, 2), far = m[3].matched ? part_of(m, 3) : datum;
+    if (m[2].matched == line.axis) throw std::runtime_error("the level line and the stick disagree");
+    const double datum = m[2].matched ? part_of(m, 2) : 0, far = m[3].matched ? part_of(m, 3) : datum;
     log.stick.radius = part_of(m, 1) / 2;
-    log.stick.from = {0, log.width / 2, log.under.at(0) + datum};
-    log.stick.to = {log.length, log.width / 2, log.under.at(log.length) + far};
+    log.stick.from = {0, log.width / 2, log.line.at(0) + datum};
+    log.stick.to = {log.length, log.width / 2, log.line.at(log.length) + far};
     log.round = true;
     cuts.emplace_back(log.stick);
     return true;

@@ -36,6 +36,20 @@ PaperLog blank_on(const std::vector<PaperWord> &words) {
     return log;
 }
 
+/// Told over the under face as it is hewn, or over the lowest line of a stick that does not reach the
+/// blank's.
+void set_line(PaperLog &log, const PaperLine &line) {
+    const double datum = log.under.at(0) + line.datum, far = log.under.at(log.length) + line.far;
+    log.line = {datum, (far - datum) / log.length};
+}
+
+/// The level line is told over the face that the taper leaves.
+bool add_tapers(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts) {
+    if (!add_taper(step, log, cuts)) return false;
+    set_line(log, line);
+    return true;
+}
+
 /// Says what is made of wood elsewhere in a list of its own.
 bool is_pointer(const PaperStep &step) {
     return step.mark == "K" || step.words.starts_with("Bore ") || step.words.starts_with("As found: ");
@@ -45,14 +59,16 @@ bool is_pointer(const PaperStep &step) {
 
 Piece piece_on_paper(const std::vector<PaperWord> &words) {
     PaperLog log = blank_on(words);
+    const PaperLine line = line_on(words);
     const PaperViews views(words, log.length, log.height);
     const std::vector<PaperPlace> slants = slants_on(words);
     Piece piece;
     piece.blank = {log.length, log.width, log.height};
+    set_line(log, line);
     for (const PaperStep &step : steps_on(words)) {
         if (is_pointer(step)) continue;
-        const bool known = holds_flats(step, log) || add_taper(step, log, piece.cuts) ||
-                           add_stick(step, log, piece.cuts) || add_slanted_end(step, log, piece.cuts) ||
+        const bool known = holds_flats(step, log) || add_tapers(step, line, log, piece.cuts) ||
+                           add_stick(step, line, log, piece.cuts) || add_slanted_end(step, log, piece.cuts) ||
                            add_seam(step, log, slants, views, piece.cuts) ||
                            add_scope(step, log, piece.cuts) || add_box(step, log, piece.cuts) ||
                            add_mend(step, log, piece.cuts) || add_tail(step, log, piece.cuts);

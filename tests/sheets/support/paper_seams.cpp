@@ -21,7 +21,7 @@ double slope_of(const std::string &words) {
 
 /// One of the four corners of a seam and the heights that may be its.
 struct Corner {
-    double x = 0, y = 0, lowest = 0, highest = 0;
+    double x = 0, y = 0, lowest = 0, highest = 0, line = 0;
     std::vector<double> heights;
     double chosen = 0; ///< in the piece frame
     bool known = false;
@@ -49,6 +49,7 @@ std::vector<Corner> corners_of(const SeamWords &seam, const PaperLog &log, const
             c.y = outside ? log.outermost(c.x) : log.innermost(c.x);
             c.lowest = log.lowest(c.x);
             c.highest = log.highest(c.x);
+            c.line = log.line.at(c.x);
             c.heights = views.heights(place, outside, side);
             all.push_back(std::move(c));
         }
@@ -57,7 +58,7 @@ std::vector<Corner> corners_of(const SeamWords &seam, const PaperLog &log, const
 
 /// Where the seam's plane would cut the datum end's outside arris if a corner were that high.
 double foot(const SeamWords &seam, const Corner &c, double height) {
-    return c.lowest + height - seam.slope_x * c.x - seam.slope_y * c.y;
+    return c.line + height - seam.slope_x * c.x - seam.slope_y * c.y;
 }
 
 /// How many corners have a number that agrees with that plane, and by how much they are off in all.
@@ -69,14 +70,13 @@ std::pair<int, double> agreement(const SeamWords &seam, std::vector<Corner> &cor
         c.known = false;
         for (const double h : c.heights) {
             const double away = std::abs(foot(seam, c, h) - at);
-            if (away > near || (c.known && away >= std::abs(foot(seam, c, c.chosen - c.lowest) - at)))
-                continue;
-            c.chosen = c.lowest + h;
+            if (away > near || (c.known && away >= std::abs(foot(seam, c, c.chosen - c.line) - at))) continue;
+            c.chosen = c.line + h;
             c.known = true;
         }
         if (!c.known) continue;
         ++count;
-        off += std::abs(foot(seam, c, c.chosen - c.lowest) - at);
+        off += std::abs(foot(seam, c, c.chosen - c.line) - at);
     }
     return {count, off};
 }

@@ -147,9 +147,10 @@ std::vector<std::vector<std::string>> table_rows(const std::vector<PaperWord> &w
     return all;
 }
 
-const char *const a_length = R"((?:-?(?:[0-9]+' )?[0-9]+(?: [0-9]+/[0-9]+|/[0-9]+)?"|-?[0-9]+))";
+const char *const a_length = R"((?:[+-]?(?:[0-9]+' )?[0-9]+(?: [0-9]+/[0-9]+|/[0-9]+)?"|[+-]?[0-9]+))";
 
 double printed_mm(const std::string &length) {
+    if (length.starts_with("+")) return printed_mm(length.substr(1));
     if (length.find('"') == std::string::npos && length.find('\'') == std::string::npos)
         return std::stod(length);
     return std::get<Length>(parse_length(length)).mm();

@@ -96,7 +96,7 @@ bool is_offset(double away) {
 
 } // namespace
 
-/// A height of 0 is where they are measured from. A running dimension's number may be pushed aside by its
+/// A running dimension's number may be pushed aside by its
 /// neighbours: where a place stands on paper is told by all that are near.
 void PaperViews::add_beside(std::vector<double> &all, double x, bool outside, int side) const {
     constexpr double near_by = 200;
@@ -104,7 +104,7 @@ void PaperViews::add_beside(std::vector<double> &all, double x, bool outside, in
         const double way = (x - mark.value) * scale_, at = mark.x + way;
         if (std::abs(way) > near_by) continue;
         for (const PaperWord &w : near(mark.stretch, row(mark.stretch, outside)))
-            if (w.mm() != 0 && is_offset(side > 0 ? w.x0 - at : at - w.x1)) all.push_back(w.mm());
+            if (is_offset(side > 0 ? w.x0 - at : at - w.x1)) all.push_back(w.mm());
     }
 }
 
@@ -114,7 +114,7 @@ void PaperViews::add_off_end(std::vector<double> &all, bool outside, int side) c
     const Stretch &s = stretches_[stretch];
     for (const PaperWord &w : near(stretch, row(stretch, outside))) {
         const double past = side > 0 ? w.x0 - s.far_x : s.datum_x - w.x1;
-        if (past > 0.5 && past < 20 && w.mm() != 0) all.push_back(w.mm());
+        if (past > 0.5 && past < 20) all.push_back(w.mm());
     }
 }
 

@@ -19,6 +19,10 @@ bool digits(const std::string &text) {
            std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
+std::string without_sign(const std::string &text) {
+    return !text.empty() && (text.front() == '+' || text.front() == '-') ? text.substr(1) : text;
+}
+
 std::string plain(std::string text) {
     for (const auto &[code, character] :
          {std::pair{"&quot;", "\""}, {"&apos;", "'"}, {"&#39;", "'"}, {"&amp;", "&"}})
@@ -49,8 +53,8 @@ PaperWord word_of(const std::smatch &m, int page) {
 
 /// Whether the second goes on where the first of an imperial length ends: after feet, or a fraction.
 bool goes_on(const PaperWord &a, const PaperWord &b) {
-    static const std::regex feet("[0-9]+'"), inches("([0-9]+' )?[0-9]+"), rest("[0-9]+(\"|/[0-9]+\")?"),
-        fraction("[0-9]+/[0-9]+\"");
+    static const std::regex feet("[+-]?[0-9]+'"), inches("[+-]?([0-9]+' )?[0-9]+"),
+        rest("[0-9]+(\"|/[0-9]+\")?"), fraction("[0-9]+/[0-9]+\"");
     const bool fits = (std::regex_match(a.text, feet) && std::regex_match(b.text, rest)) ||
                       (std::regex_match(a.text, inches) && std::regex_match(b.text, fraction));
     if (!fits || a.page != b.page || a.upright != b.upright) return false;
@@ -85,9 +89,11 @@ bool PaperWord::is_count() const {
     return digits(text);
 }
 
+/// Heights from a level line have a sign.
 bool PaperWord::is_length() const {
-    return digits(text) ||
-           (!text.empty() && text.back() == '"' && std::holds_alternative<Length>(parse_length(text)));
+    const std::string size = without_sign(text);
+    return digits(size) ||
+           (!size.empty() && size.back() == '"' && std::holds_alternative<Length>(parse_length(size)));
 }
 
 int PaperWord::count() const {
@@ -95,8 +101,9 @@ int PaperWord::count() const {
 }
 
 double PaperWord::mm() const {
-    if (digits(text)) return std::stod(text);
-    return std::get<Length>(parse_length(text)).mm();
+    const std::string size = without_sign(text);
+    const double mm = digits(size) ? std::stod(size) : std::get<Length>(parse_length(size)).mm();
+    return text.front() == '-' ? -mm : mm;
 }
 
 std::vector<PaperWord> words_of_pdf(const std::string &pdf) {
