@@ -26,6 +26,12 @@ std::optional<ExportFailure> run_guarded(const Exporter &exporter, const ExportJ
     }
 }
 
+/// Neither of these is mended by trying again, and what the exporter once made is not of this shell as it is
+/// asked for now.
+bool leaves_none(Trouble trouble) {
+    return trouble == Trouble::nothing || trouble == Trouble::refused;
+}
+
 std::optional<Manifest> earlier_manifest(const std::filesystem::path &folder) {
     const auto bytes = read_file(folder / manifest_name, largest_manifest);
     const auto *text = std::get_if<std::string>(&bytes);
@@ -128,10 +134,10 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
     for (const Exporter *exporter : exporters) {
         if (progress.cancelled()) return stopped();
         auto failure = run_guarded(*exporter, job, out, progress);
-        const bool nothing = failure && failure->trouble == Trouble::nothing;
-        if (failure && !nothing && failure->trouble != Trouble::picture) return *failure;
+        const bool settled = !failure || leaves_none(failure->trouble);
+        if (!settled && failure->trouble != Trouble::picture) return *failure;
         if (failure) report.left_out.push_back(*failure);
-        if (!failure || nothing) makers.emplace_back(exporter->name); // what it once made goes
+        if (settled) makers.emplace_back(exporter->name); // what it once made goes
     }
     if (progress.cancelled()) return stopped();
     if (auto failure = finish(job, makers, out, report, own)) return *failure;

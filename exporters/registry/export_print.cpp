@@ -47,7 +47,7 @@ std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &fo
         std::string all;
         for (const Said &problem : *problems)
             all += (all.empty() ? "" : "; ") + voice_of(job).words(problem);
-        return ExportFailure{Trouble::nothing, all};
+        return ExportFailure{Trouble::refused, all};
     }
     const auto &print = std::get<PrintJob>(made);
     for (std::size_t plate = 0; plate < print.plates.size(); ++plate) {

@@ -23,7 +23,7 @@ std::string in_one(const RouterProblems &problems, const Voice &voice) {
 }
 
 ExportFailure refused(const RouterProblems &problems, const Voice &voice) {
-    return {Trouble::nothing, voice.say("no router program was made: %1", in_one(problems, voice))};
+    return {Trouble::refused, voice.say("no router program was made: %1", in_one(problems, voice))};
 }
 
 std::optional<ExportFailure> add_programs(const RouterJob &router, const ExportJob &job, OutputFolder &folder,
@@ -60,7 +60,7 @@ std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &f
     const auto &router = std::get<RouterJob>(made);
     if (auto failure = add_programs(router, job, folder, progress)) return failure;
     if (router.left_out.empty()) return {};
-    return ExportFailure{Trouble::nothing, in_one(router.left_out, voice)};
+    return ExportFailure{Trouble::refused, in_one(router.left_out, voice)};
 }
 
 } // namespace roundlay

@@ -18,6 +18,7 @@ enum class Trouble {
     in_the_way, ///< a person's own files, or those of another document, would have to be replaced
     picture,    ///< this machine can make no picture
     nothing,    ///< there is nothing of its kind to be made of this shell
+    refused,    ///< it cannot be made, or not all of it, as it is asked for: the message says what is needed
     cancelled,  ///< the person stopped it
     failed,     ///< a library could not do its part
 };

@@ -140,6 +140,7 @@ ExitCode code_of(Trouble trouble) {
     case Trouble::picture:
         return ExitCode::no_picture;
     case Trouble::nothing:
+    case Trouble::refused:
         return ExitCode::findings;
     case Trouble::cancelled:
         return ExitCode::interrupted;

@@ -25,7 +25,7 @@ struct ExitMeaning {
 inline constexpr std::array<ExitMeaning, 8> exit_meanings = {{
     {ExitCode::fine, "done"},
     {ExitCode::findings, "the shell cannot be built as stated (a finding is an error), or not of these logs, "
-                         "or there is nothing of what was asked for"},
+                         "or something that was asked for is not made of it (all else is written)"},
     {ExitCode::usage, "the command was not understood"},
     {ExitCode::unreadable, "the document, or a CSV file, cannot be read"},
     {ExitCode::unwritable,

@@ -17,6 +17,17 @@ TEST_CASE("a print is made where it is asked for, and only there") {
     CHECK(text_of(home.folder / "out" / "print/plate-1.3mf").rfind("PK", 0) == 0);
 }
 
+TEST_CASE("a print that is refused is a failure, and what else was asked for is written") {
+    const ExportingHome home;
+    const Ran ran = home.export_with({"--only", "print,stl", "--scale", "1:200"});
+    CHECK(ran.code == 1);
+    CHECK_THAT(ran.err, ContainsSubstring("error:") && ContainsSubstring("thinner than the nozzle"));
+    CHECK(fs::exists(home.folder / "out" / "stl/A-01-1.stl"));
+    CHECK(fs::exists(home.folder / "out" / "manifest.json"));
+    CHECK_FALSE(fs::exists(home.folder / "out" / "print"));
+    CHECK(home.export_with({"--only", "stl"}).code == 0);
+}
+
 TEST_CASE("what cannot be printed is refused with what is needed, and nothing is written") {
     const ExportingHome home;
     const Ran thin = home.export_with({"--only", "print", "--scale", "1:200"});
