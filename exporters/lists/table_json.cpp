@@ -1,4 +1,5 @@
 #include "exporters/lists/table.h"
+#include "kernel/measure/plain_numbers.h"
 
 #include <nlohmann/json.hpp>
 
@@ -25,7 +26,7 @@ std::string to_json(const Table &table) {
         all.push_back(std::move(object));
     }
     constexpr int indent = 2;
-    return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+    return with_short_numbers(all.dump(indent, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 } // namespace roundlay

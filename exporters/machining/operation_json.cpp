@@ -1,5 +1,6 @@
 #include "exporters/machining/operation_files.h"
 #include "exporters/machining/operation_words.h"
+#include "kernel/measure/plain_numbers.h"
 
 #include <nlohmann/json.hpp>
 
@@ -9,13 +10,29 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+/// What the schema states: last digits beyond these are of the reckoning, not of the wood.
+constexpr int length_places = 9, way_places = 12, degree_places = 9, volume_places = 6;
+
+double length_of(double mm) {
+    return to_places(mm, length_places);
+}
+
+double degrees(double angle) {
+    return to_places(angle, degree_places);
+}
+
 Json point(Vec3 p) {
-    return Json::array({p.x + 0.0, p.y + 0.0, p.z + 0.0}); // no -0
+    return Json::array({length_of(p.x), length_of(p.y), length_of(p.z)});
+}
+
+/// A unit vector.
+Json way(Vec3 v) {
+    return Json::array({to_places(v.x, way_places), to_places(v.y, way_places), to_places(v.z, way_places)});
 }
 
 /// By the place of the plane that lies nearest to one on it, for whoever looks at it.
 Json plane_json(const Plane &plane, Vec3 near) {
-    return {{"point", point(near - plane.distance(near) * plane.normal)}, {"normal", point(plane.normal)}};
+    return {{"point", point(near - plane.distance(near) * plane.normal)}, {"normal", way(plane.normal)}};
 }
 
 Json named(Json plane, const std::string &face) {
@@ -35,16 +52,16 @@ Json stock_json(const RawStock &raw) {
     }
     for (const RoundStick &round : raw.rounds)
         rounds.push_back({{"point", point(round.at)},
-                          {"along", point(round.along)},
-                          {"radius", round.radius},
+                          {"along", way(round.along)},
+                          {"radius", length_of(round.radius)},
                           {"face", round.face}});
-    return {{"length", stock.size.length},
-            {"width", stock.size.width},
-            {"height", stock.size.height},
+    return {{"length", length_of(stock.size.length)},
+            {"width", length_of(stock.size.width)},
+            {"height", length_of(stock.size.height)},
             {"origin", point(stock.frame.origin)},
-            {"x", point(stock.frame.x)},
-            {"y", point(stock.frame.y)},
-            {"z", point(stock.frame.z)},
+            {"x", way(stock.frame.x)},
+            {"y", way(stock.frame.y)},
+            {"z", way(stock.frame.z)},
             {"faces", faces},
             {"rounds", rounds}};
 }
@@ -52,7 +69,7 @@ Json stock_json(const RawStock &raw) {
 Json stretches(const std::vector<Stretch> &all) {
     Json made = Json::array();
     for (const Stretch &each : all)
-        made.push_back({{"from", each.from}, {"to", each.to}});
+        made.push_back({{"from", length_of(each.from)}, {"to", length_of(each.to)}});
     return made;
 }
 
@@ -63,7 +80,7 @@ Json setups_json(const std::vector<Setup> &setups) {
                         {"down", key_of(setup.down)},
                         {"up", key_of(setup.up)},
                         {"lies_on", setup.lies_on_flat ? "face" : "round"},
-                        {"packing", setup.packing + 0.0},
+                        {"packing", length_of(setup.packing)},
                         {"hold", key_of(setup.hold)},
                         {"clamp", stretches(setup.clamp)},
                         {"keep_clear", stretches(setup.keep_clear)}});
@@ -71,8 +88,9 @@ Json setups_json(const std::vector<Setup> &setups) {
 }
 
 Json bore_json(const Drilled &bore) {
-    Json made{{"entry", point(bore.entry)}, {"along", point(bore.along)}, {"diameter", bore.diameter},
-              {"depth", bore.depth},        {"through", bore.through},    {"face", bore.wall}};
+    Json made{
+        {"entry", point(bore.entry)},     {"along", way(bore.along)}, {"diameter", length_of(bore.diameter)},
+        {"depth", length_of(bore.depth)}, {"through", bore.through},  {"face", bore.wall}};
     if (!bore.through) made["bottom"] = bore.bottom;
     return made;
 }
@@ -80,7 +98,9 @@ Json bore_json(const Drilled &bore) {
 Json access_json(const std::vector<AccessSide> &all) {
     Json made = Json::array();
     for (const AccessSide &access : all)
-        made.push_back({{"side", key_of(access.side)}, {"reach", access.reach}, {"tilt", access.tilt}});
+        made.push_back({{"side", key_of(access.side)},
+                        {"reach", length_of(access.reach)},
+                        {"tilt", degrees(access.tilt)}});
     return made;
 }
 
@@ -92,9 +112,12 @@ void tell_shape(Json &made, const Operation &operation) {
         sides.push_back(named(plane_json(side.plane, middle), side.face));
     made["sides"] = std::move(sides);
     if (const auto &round = operation.round)
-        made["round"] = {{"point", point(round->at)}, {"along", point(round->along)},
-                         {"radius", round->radius},   {"half_width", round->half_width},
-                         {"face", round->face},       {"cheek", round->cheek}};
+        made["round"] = {{"point", point(round->at)},
+                         {"along", way(round->along)},
+                         {"radius", length_of(round->radius)},
+                         {"half_width", length_of(round->half_width)},
+                         {"face", round->face},
+                         {"cheek", round->cheek}};
     if (operation.bore) made["bore"] = bore_json(*operation.bore);
     made["box"] = {{"from", point(operation.box.low)}, {"to", point(operation.box.high)}};
 }
@@ -104,9 +127,10 @@ void tell_tool(Json &made, const Operation &operation) {
     made["access"] = access_json(operation.access);
     Json corners = Json::array();
     for (const InsideCorner &corner : operation.corners)
-        corners.push_back({{"from", point(corner.from)}, {"to", point(corner.to)}, {"angle", corner.angle}});
+        corners.push_back(
+            {{"from", point(corner.from)}, {"to", point(corner.to)}, {"angle", degrees(corner.angle)}});
     made["corners"] = std::move(corners);
-    if (operation.inside_radius) made["inside_radius"] = *operation.inside_radius;
+    if (operation.inside_radius) made["inside_radius"] = length_of(*operation.inside_radius);
     made["tolerance"] = operation.tolerance;
     made["makes"] = operation.makes;
 }
@@ -142,8 +166,8 @@ std::string operations_json(const OperationList &list, const std::string &shell,
               {"stock", stock_json(list.stock)},
               {"setups", setups_json(list.setups)},
               {"operations", operations}};
-    if (list.volume) made["volume"] = *list.volume;
-    return made.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+    if (list.volume) made["volume"] = to_places(*list.volume, volume_places);
+    return with_short_numbers(made.dump(1, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 } // namespace roundlay::machining

@@ -19,10 +19,10 @@ struct ExportReport {
 };
 
 /// All or nothing: what is returned is either on the disk or the folder is as it was. Only a missing picture,
-/// what there is nothing to be made of, and what is refused as it is asked for do not stop the rest. Files of an earlier export by the same
-/// exporters that no longer belong go away, unless a person changed them. What is no file of an earlier
-/// export, or was changed since, is a person's own and is only replaced where `own` says so; so are the files
-/// of another document's export, before anything is made.
+/// what there is nothing to be made of, and what is refused as it is asked for do not stop the rest. Files of
+/// an earlier export by the same exporters that no longer belong go away, unless a person changed them. What
+/// is no file of an earlier export, or was changed since, is a person's own and is only replaced where `own`
+/// says so; so are the files of another document's export, before anything is made.
 std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
                                                      const std::vector<const Exporter *> &exporters,
                                                      const std::filesystem::path &folder, Progress &progress,

@@ -24,7 +24,7 @@ class Lists {
     std::optional<ExportFailure> add(const std::string &name, const Said &sheet, Table list,
                                      const char *what) {
         const Table whole = with_state(std::move(list), job_.shell); // where its document has several
-        sheets_.push_back(summed_sheet(whole, voice_.words(sheet), voice_.say("total")));
+        sheets_.push_back(summed_sheet(whole, voice_.words(sheet), voice_));
         return add_file(folder_, name, to_csv(whole), what);
     }
 

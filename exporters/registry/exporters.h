@@ -19,6 +19,8 @@ std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &fol
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolder &folder,
                                                Progress &progress);
+std::optional<ExportFailure> export_operation_sheets(const ExportJob &job, OutputFolder &folder,
+                                                     Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &folder, Progress &progress);
@@ -77,6 +79,11 @@ inline std::span<const Exporter> exporters_in_order() {
                       "which side, with "
                       "which reach, for no machine in particular"),
                  export_operations},
+        Exporter{"operation-sheets", said("sheets of operations"),
+                 said("operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as "
+                      "tables on "
+                      "paper"),
+                 export_operation_sheets},
         Exporter{"mesh", said("mesh"), said("shell.glb, the shell for phones, browsers and slides"),
                  export_mesh},
         Exporter{

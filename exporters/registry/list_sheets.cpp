@@ -10,12 +10,17 @@ namespace roundlay {
 
 namespace {
 
+bool ends_with_any(std::string_view key, std::initializer_list<std::string_view> units) {
+    return std::ranges::any_of(units, [&](std::string_view unit) { return key.ends_with(unit); });
+}
+
+bool is_weight(std::string_view key) {
+    return ends_with_any(key, {"_low_kg", "_high_kg", "_low_lb", "_high_lb"});
+}
+
 /// By the end of its key: amounts that add up.
 bool adds_up(std::string_view key) {
-    for (const std::string_view unit :
-         {"_m3", "_ft3", "_low_kg", "_high_kg", "_low_lb", "_high_lb", "_feet_each"})
-        if (key.ends_with(unit)) return true;
-    return false;
+    return is_weight(key) || ends_with_any(key, {"_m3", "_ft3", "_feet_each"});
 }
 
 } // namespace
@@ -40,10 +45,10 @@ SheetTable sheet_of(const Table &list, const std::string &name) {
     return sheet;
 }
 
-SheetTable summed_sheet(const Table &list, const std::string &name, const std::string &total) {
+SheetTable summed_sheet(const Table &list, const std::string &name, const Voice &voice) {
     SheetTable sheet = sheet_of(list, name);
     sheet.filter = true;
-    sheet.total = total;
+    sheet.total = voice.say("total");
     const auto quantity = std::ranges::find(list.columns, "quantity", &Column::key);
     for (std::size_t c = 0; c < list.columns.size(); ++c) {
         SheetColumn &column = sheet.columns[c];
@@ -55,6 +60,13 @@ SheetTable summed_sheet(const Table &list, const std::string &name, const std::s
         else if (adds_up(column.name))
             column.times = static_cast<std::size_t>(quantity - list.columns.begin());
     }
+    const bool weighs = std::ranges::any_of(sheet.columns, [](const SheetColumn &column) {
+        return (column.summed || column.times) && is_weight(column.name);
+    });
+    if (weighs)
+        sheet.note =
+            voice.say("Weights are summed as they are rounded in the rows, lows down and highs up: a "
+                      "range wider than that in the totals.");
     return sheet;
 }
 

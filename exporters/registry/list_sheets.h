@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/lists/table.h"
+#include "exporters/words/voice.h"
 #include "kernel/xlsx/write_xlsx.h"
 
 #include <string>
@@ -13,8 +14,7 @@ namespace roundlay {
 SheetTable sheet_of(const Table &list, const std::string &name);
 
 /// The same to be worked with: rows can be filtered, and what can be added up is, by formulas: counts,
-/// volumes and weights, `each` of them times its quantity where the list counts equal things. `total`: the
-/// word before the sums.
-SheetTable summed_sheet(const Table &list, const std::string &name, const std::string &total);
+/// volumes and weights, `each` of them times its quantity where the list counts equal things.
+SheetTable summed_sheet(const Table &list, const std::string &name, const Voice &voice);
 
 } // namespace roundlay

@@ -40,6 +40,11 @@ std::vector<Figure> figures_of(const Totals &all, const Layout &layout,
         {said("islands"), FigureOf::things, count(std::ranges::count_if(layout.pieces, &Piece::island)), {}},
         {said("pegs"), FigureOf::things, count(all.pegs), said("Pegs")},
         {said("length of all blanks"), FigureOf::length, sticks.length, {}}};
+    const auto timbers =
+        std::ranges::count_if(layout.pieces, [](const Piece &p) { return p.timber.has_value(); });
+    if (timbers > 0)
+        figures.insert(figures.begin() + 1,
+                       {said("of these joists, beams and trimmers"), FigureOf::things, count(timbers), {}});
     if (sticks.squared > 0)
         figures.push_back({said("volume of all squared blanks"), FigureOf::sawn_wood, sticks.squared, {}});
     if (sticks.round > 0)

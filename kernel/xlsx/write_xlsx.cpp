@@ -130,7 +130,7 @@ class Workbook {
             if (!sum) continue;
             const std::string cells = cells_of(table, c);
             const std::string formula =
-                column.times ? "=SUMPRODUCT(" + cells_of(table, *column.times) + "," + cells + ")"
+                column.times ? "=SUMPRODUCT(" + in_sight(table, *column.times) + "," + cells + ")"
                              : "=SUBTOTAL(109," + cells + ")";
             must(worksheet_write_formula_num(sheet, row, column_at(c), formula.c_str(), total_, *sum),
                  "a sum");
@@ -138,6 +138,8 @@ class Workbook {
         }
         if (any && !table.total.empty() && !table.columns.front().summed)
             must(worksheet_write_string(sheet, row, 0, table.total.c_str(), heading_), "a heading");
+        if (any && !table.note.empty())
+            must(worksheet_write_string(sheet, row + 1, 0, table.note.c_str(), text_), "a note");
     }
 
     /// Nothing where a row has no number there, but for those that stand in others.
@@ -155,6 +157,14 @@ class Workbook {
             sum += *value * *by;
         }
         return table.rows.empty() ? std::nullopt : std::optional(sum);
+    }
+
+    /// Each cell of the column alone as a sum of what is in sight: itself, or 0 where a filter hides its row.
+    static std::string in_sight(const SheetTable &table, std::size_t column) {
+        char first[LXW_MAX_CELL_NAME_LENGTH];
+        lxw_rowcol_to_cell(first, row_at(0), column_at(column));
+        return "SUBTOTAL(109,OFFSET(" + std::string(first) + ",ROW(" + cells_of(table, column) + ")-ROW(" +
+               first + "),0))";
     }
 
     static std::string cells_of(const SheetTable &table, std::size_t column) {

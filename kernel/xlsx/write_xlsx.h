@@ -17,7 +17,7 @@ struct SheetColumn {
     /// Added up by a formula under the rows, of those that a filter leaves in sight; only where every row has
     /// a number, but for those of SheetTable::in_others: a sum that leaves one out is too low.
     bool summed = false;
-    std::optional<std::size_t> times = std::nullopt; ///< each times the number in that column, all rows
+    std::optional<std::size_t> times = std::nullopt; ///< the same, each times the number in that column
 };
 
 /// Words that are offered in some cells of one column. Any other word may be typed: a hand is warned, not
@@ -35,6 +35,7 @@ struct SheetTable {
     std::size_t room = 0;               ///< rows under the last one that are to be filled in
     bool filter = false;                ///< buttons in the header that choose among rows
     std::string total;                  ///< stands before the sums, in the first column
+    std::string note;                   ///< under the sums, where there are any
     std::vector<std::size_t> in_others; ///< rows whose amounts stand in another one
     std::vector<SheetChoice> choices;
 };

@@ -4,6 +4,7 @@
 #include "exporters/report/comparison.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/words/words.h"
+#include "kernel/measure/plain_numbers.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/load.h"
 #include "modeler/command_line/save.h"
@@ -38,7 +39,9 @@ std::string in_json(const Two &two, const Table &table) {
                                         {"to", two.after.shell.state},
                                         {"counts", counts},
                                         {"pieces", nlohmann::ordered_json::parse(to_json(table))}};
-    return all.dump(indent, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+    return with_short_numbers(
+               all.dump(indent, ' ', false, nlohmann::ordered_json::error_handler_t::replace)) +
+           "\n";
 }
 
 std::string as_text(const Two &two, const Table &table, const Voice &voice) {

@@ -2,6 +2,7 @@
 #include "exporters/lists/state_column.h"
 #include "exporters/words/words.h"
 #include "kernel/levelling/slivers.h"
+#include "kernel/measure/plain_numbers.h"
 #include "kernel/shell/weight_words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
@@ -78,7 +79,7 @@ std::string in_json(const Found &f) {
         {"findings", brought_json(f.findings, voice_of(f.job).speech())},
         {"logs", json(with_state(level_table(f.job.layout, voice_of(f.job).speech(), f.pile, f.levelled),
                                  f.job.shell))}};
-    return all.dump(indent) + "\n";
+    return with_short_numbers(all.dump(indent)) + "\n";
 }
 
 ExitCode show(const Console &console, const LevelOptions &options, const Found &f) {

@@ -1,5 +1,6 @@
 #include "exporters/words/words.h"
 #include "kernel/layout/courses/standing.h"
+#include "kernel/measure/plain_numbers.h"
 #include "kernel/shell/weight_words.h"
 #include "modeler/command_line/findings.h"
 
@@ -10,6 +11,8 @@ namespace roundlay {
 namespace {
 
 using Json = nlohmann::ordered_json;
+
+constexpr int places = 6; ///< of millimetres and kilopascals
 
 void add_place(Json &json, const Place &place) {
     json["line"] = place.line;
@@ -27,8 +30,10 @@ Json said_json(const Said &said);
 
 /// One amount by its kind, as a machine takes it.
 struct AmountJson {
-    Json operator()(const LengthAmount &length) const { return {{"length_mm", length.mm}}; }
-    Json operator()(const LoadAmount &load) const { return {{"load_kpa", load.kpa}}; }
+    Json operator()(const LengthAmount &length) const {
+        return {{"length_mm", to_places(length.mm, places)}};
+    }
+    Json operator()(const LoadAmount &load) const { return {{"load_kpa", to_places(load.kpa, places)}}; }
     Json operator()(long long count) const { return {{"count", count}}; }
     Json operator()(const std::string &name) const { return {{"name", name}}; }
     Json operator()(const std::vector<Said> &phrase) const { return said_json(phrase.front()); }
@@ -65,9 +70,9 @@ Json shell_json(const ExportJob &job) {
             {"pieces", layout.pieces.size()},
             {"distinct_pieces", layout.models.size()},
             {"pegs", layout.pegs.size()},
-            {"height_mm", layout.height},
-            {"stands_lowest_mm", stands.lowest},
-            {"stands_highest_mm", stands.highest},
+            {"height_mm", to_places(layout.height, places)},
+            {"stands_lowest_mm", to_places(stands.lowest, places)},
+            {"stands_highest_mm", to_places(stands.highest, places)},
             {"most_logs_in_a_wall", stands.logs}};
 }
 
@@ -105,7 +110,7 @@ Json all_json(const Input &input, const ExportJob *job) {
 
 std::string text_of(const Json &all) {
     constexpr int indent = 2;
-    return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+    return with_short_numbers(all.dump(indent, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 } // namespace

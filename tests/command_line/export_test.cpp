@@ -67,6 +67,7 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
                              "pieces.csv",
                              "pegs.csv",
                              "operations.csv",
+                             "operation-sheets.pdf",
                              "operations/A-01-1.json",
                              "operations/operations.schema.json",
                              "order-list.csv",
@@ -116,9 +117,10 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == list_files + 1);
-    REQUIRE(
-        home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,operations,page"})
-            .code == 0);
+    REQUIRE(home.export_with(
+                    {"--without",
+                     "picture,sheets,drawings,templates,tags,book,step,operations,operation-sheets,page"})
+                .code == 0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 

@@ -8,9 +8,8 @@
 #include "kernel/layout/wood/interference.h"
 
 namespace roundlay::sheets {
-namespace {
 
-std::string kind_words(const Layout &layout, const Piece &piece, const Words &words) {
+std::string piece_words(const Layout &layout, const Piece &piece, const Words &words) {
     const std::string &part = part_letter(layout, part_of(layout, piece));
     if (piece.timber)
         return words.say("Floor %1, %2", part, words.word(name_of(layout.timbers.at(*piece.timber).use)));
@@ -24,11 +23,13 @@ std::string kind_words(const Layout &layout, const Piece &piece, const Words &wo
            log + (is_old_wood(piece) ? words.say(", old log") : "");
 }
 
+namespace {
+
 Title title_of(const Layout &layout, const Model &model, const Words &words, const Scale *scale) {
     const Piece &first = layout.pieces.at(model.pieces.front());
     const std::size_t others = model.pieces.size() - 1;
     return {others == 0 ? first.tag : words.say("%1 and %2 alike", first.tag, others),
-            kind_words(layout, first, words),
+            piece_words(layout, first, words),
             words.say("Cut sheet"),
             first.tag,
             said_scale(scale, words),

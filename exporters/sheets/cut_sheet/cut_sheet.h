@@ -15,6 +15,9 @@ using CutSheetOptions = SheetOptions;
 std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
                              const CutSheetOptions &options);
 
+/// Where a piece belongs: "Wall A, round 3, island".
+std::string piece_words(const Layout &layout, const Piece &piece, const Words &words);
+
 /// That of one of Layout::models.
 Subject cut_sheet_subject(const Layout &layout, Index<Model> model);
 

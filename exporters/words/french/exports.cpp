@@ -47,6 +47,9 @@ constexpr Entry entries[] = {
      "la pièce %1 est mince de %2 à %3 : moins que deux cordons de la buse de %4 et le jeu ; il faut %5 ou "
      "plus grand, ou une buse plus fine"},
     {"mesh", "maillage"},
+    {"operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as tables on paper",
+     "operation-sheets.pdf, pour chaque pièce différente son bois de départ, ses prises et ses opérations en "
+     "tableaux sur papier"},
     {"peg %1, %2 thick, is %3 at %4 less the clearance: thinner than the nozzle of %5; %6 or larger is "
      "needed, a finer nozzle, or no pegs",
      "la cheville %1, épaisse de %2, est de %3 à %4 moins le jeu : plus mince que la buse de %5 ; il faut %6 "
@@ -64,6 +67,9 @@ constexpr Entry entries[] = {
      "report.pdf sur la maison telle que trouvée, pour son propriétaire et qui veille à son patrimoine, avec "
      "ses tableaux en CSV et report.xlsx"},
     {"sheets", "fiches"},
+    {"sheets of operations", "fiches d’opérations"},
+    {"sheets of operations, a proposal; see the caution on each",
+     "fiches d’opérations, une proposition ; voir la mise en garde de chacune"},
     {"shell.glb, the shell for phones, browsers and slides",
      "shell.glb, la coque pour téléphones, navigateurs et diapositives"},
     {"shell.ifc, the shell for an architect's program: storeys, walls, every piece with its body, openings, "

@@ -63,6 +63,10 @@ constexpr Entry entries[] = {
      "%3; this one in none.",
      "La disposition la plus de niveau, au plus %1, écart type %2, laisserait une mince bande de pièce à "
      "côté d’une ouverture en %3 ; celle-ci, nulle part."},
+    {"Weights are summed as they are rounded in the rows, lows down and highs up: a range wider than that in "
+     "the totals.",
+     "Les poids sont additionnés tels qu’ils sont arrondis dans les lignes, les bas vers le bas et les hauts "
+     "vers le haut : une fourchette plus large que celle des totaux."},
     {"Which rounds beside openings are one log and which several was settled by lengths alone: other ways "
      "were not levelled.",
      "Quels rangs à côté d’ouvertures sont d’une pièce et lesquels de plusieurs a été réglé par les "
@@ -166,6 +170,7 @@ constexpr Entry entries[] = {
     {"not screened: no live_load is stated, or the species is not known",
      "pas examinée : aucune live_load n’est indiquée, ou l’essence n’est pas connue"},
     {"note", "note"},
+    {"of these joists, beams and trimmers", "dont solives, poutres et chevêtres"},
     {"old wood replaced: %1", "bois ancien remplacé : %1"},
     {"on foundation", "sur fondation"},
     {"order lengths", "longueurs à commander"},

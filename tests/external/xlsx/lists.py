@@ -29,11 +29,18 @@ def numbers_in(sheet, cells):
     return [sheet.cell(row, column).value for row in range(top, bottom + 1) for column in range(left, right + 1)]
 
 
-def worked_out(sheet, formula):
-    if plain := re.fullmatch(r"=SUBTOTAL\(109,(.+)\)", formula):
-        return sum(numbers_in(sheet, plain[1]))
-    times = re.fullmatch(r"=SUMPRODUCT\((.+),(.+)\)", formula)
-    return sum(a * b for a, b in zip(numbers_in(sheet, times[1]), numbers_in(sheet, times[2])))
+def worked_out(sheet, formula, hidden=()):
+    """As a spreadsheet does with those rows hidden by a filter: SUBTOTAL leaves them out, all else does not."""
+
+    def in_sight(cells):
+        left, top, right, bottom = range_boundaries(cells)
+        return [0 if row in hidden else sheet.cell(row, left).value or 0 for row in range(top, bottom + 1)]
+
+    if plain := re.fullmatch(r"=SUBTOTAL\(109,([A-Z0-9:]+)\)", formula):
+        return sum(in_sight(plain[1]))
+    if each := re.fullmatch(r"=SUMPRODUCT\(SUBTOTAL\(109,OFFSET\(([A-Z]+2),ROW\((\1:[A-Z0-9]+)\)-ROW\(\1\),0\)\),([A-Z0-9:]+)\)", formula):
+        return sum(a * (b or 0) for a, b in zip(in_sight(each[2]), numbers_in(sheet, each[3])))
+    raise ValueError(formula)
 
 
 def is_same(cell, text):
@@ -55,6 +62,18 @@ def check_rows(sheet, path, where):
         check(sheet.auto_filter.ref is not None, f"{where}: no filter")
 
 
+def check_filtered(sheet, sum_cell, where):
+    """Half of the rows hidden: the sum is that of the other half."""
+    last = sum_cell.row - 2
+    hidden = set(range(2, last + 1, 2))
+    odd = {row: sheet.cell(row, sum_cell.column).value or 0 for row in range(2, last + 1) if row not in hidden}
+    heads = [cell.value for cell in sheet[1]]
+    if "quantity" in heads and heads[sum_cell.column - 1] != "quantity":
+        odd = {row: value * sheet.cell(row, heads.index("quantity") + 1).value for row, value in odd.items()}
+    check(abs(worked_out(sheet, sum_cell.value, hidden) - sum(odd.values())) <= 1e-9 * (1 + abs(sum(odd.values()))),
+          f"{where} {sum_cell.coordinate}: {sum_cell.value} of half of the rows is not their sum")
+
+
 def check_sums(sheet, shown, where):
     formulas = 0
     for row in sheet.iter_rows():
@@ -65,6 +84,7 @@ def check_sums(sheet, shown, where):
             sum_shown = shown[cell.coordinate].value
             check(abs(worked_out(sheet, cell.value) - sum_shown) <= 1e-9 * abs(sum_shown),
                   f"{where} {cell.coordinate}: {cell.value} is not {sum_shown}")
+            check_filtered(sheet, cell, where)
     return formulas
 
 
