@@ -10,6 +10,7 @@ namespace roundlay {
 std::optional<ExportFailure> export_picture(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_bench(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_drawings(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress);
@@ -51,6 +52,11 @@ inline std::span<const Exporter> exporters_in_order() {
                  export_list},
         Exporter{"sheets", said("sheets"), said("cut-sheets.pdf, one cut sheet for each distinct piece"),
                  export_sheets},
+        Exporter{"bench", said("bench"),
+                 said("bench-set.pdf, the same in few sheets: each tail once, large, and pieces that differ "
+                      "only in "
+                      "numbers as rows of one drawing"),
+                 export_bench},
         Exporter{
             "drawings", said("drawings"),
             said("drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size"),

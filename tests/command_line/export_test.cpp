@@ -75,6 +75,7 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
                              "lists.xlsx",
                              "shell.glb",
                              "cut-sheets.pdf",
+                             "bench-set.pdf",
                              "drawings.pdf",
                              "story-poles.pdf",
                              "templates.pdf",
@@ -119,7 +120,7 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     CHECK(both["files"].size() == list_files + 1);
     REQUIRE(home.export_with(
                     {"--without",
-                     "picture,sheets,drawings,templates,tags,book,step,operations,operation-sheets,page"})
+                     "picture,sheets,bench,drawings,templates,tags,book,step,operations,operation-sheets,page"})
                 .code == 0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }

@@ -83,8 +83,12 @@ Strip strip_of(const ViewsWanted &wanted, bool upper) {
     if (!upper && strip.stations.empty()) return strip;
     if (wanted.from <= 0) strip.stations.insert(strip.stations.begin(), Station{0, upper});
     if (upper && wanted.to >= length) strip.stations.push_back({length, true});
+    std::erase_if(strip.stations, [&](const Station &s) {
+        return s.x != 0 && shown_as(wanted, wanted.words->length(s.x)).empty();
+    });
     for (const Station &s : strip.stations)
-        strip.numbers.push_back(wanted.words->length(s.x));
+        strip.numbers.push_back(s.x == 0 ? wanted.words->length(0)
+                                         : shown_as(wanted, wanted.words->length(s.x)));
     strip.line.side = upper ? Toward::up : Toward::down;
     strip.line.distance = room_for_cut_numbers(wanted.piece->features) + line_over_numbers;
     strip.line.lettering = wanted.lettering;
@@ -170,6 +174,12 @@ const FaceRow &FaceBoard::row(View view) const {
     throw std::logic_error("no such row of faces");
 }
 
+std::string shown_as(const ViewsWanted &wanted, const std::string &number) {
+    if (wanted.renamed == nullptr) return number;
+    const auto known = wanted.renamed->find(number);
+    return known == wanted.renamed->end() ? "" : known->second;
+}
+
 SeenPiece seen_piece(const Piece &piece, const Body &body, UnitSystem units) {
     SeenPiece seen{features_of(piece, units), &body, {}, {}};
     for (const View view : {View::top, View::outside, View::under, View::inside})
@@ -207,7 +217,7 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face) || !add_pockets(*face))
         return std::nullopt;
     name_end_line(*face);
-    add_balance_point(*face);
+    if (wanted.renamed == nullptr) add_balance_point(*face);
     add_up_arrows(*face);
     if (!texts_are_apart(*face)) return std::nullopt;
     return Views{finished(*face), face->ruler};

@@ -9,7 +9,9 @@
 #include "kernel/layout/wood/body.h"
 
 #include <array>
+#include <map>
 #include <optional>
+#include <string>
 
 namespace roundlay::sheets {
 
@@ -34,7 +36,14 @@ struct ViewsWanted {
     double from = 0, to = 0; ///< stretch of the log shown; the whole log, or a part of a very long one
     double width = 0;        ///< of the paper that there is
     int part = 1, parts = 1; ///< which stretch this is
+    /// Of a drawing that stands for several pieces: what is put for each printed number. One that has nothing
+    /// put for it is not shown, nor what holds for the piece drawn alone, nor heights of joints, which are
+    /// told by name.
+    const std::map<std::string, std::string> *renamed = nullptr;
 };
+
+/// What stands for a printed number; empty where nothing does.
+std::string shown_as(const ViewsWanted &wanted, const std::string &number);
 
 struct Views {
     Block block;

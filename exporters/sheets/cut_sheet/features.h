@@ -155,6 +155,9 @@ std::optional<double> log_width(const Features &features, End end);
 /// only. Where a seam leaves the wood before it gets to a corner, that corner has no level.
 std::vector<Level> levels_of(const Features &features);
 
+/// Those of square cuts alone.
+std::vector<Level> levels_beside_joints(const Features &features);
+
 /// Two places along the log nearer than this are one, millimetres.
 inline constexpr double same_station = 0.05;
 /// Two heights nearer than this are one, millimetres.

@@ -33,11 +33,21 @@ bool at(const Level &level, End end) {
     return level.side < 0 ? end == End::datum : end == End::far;
 }
 
+/// Those that are shown: of a drawing that stands for several pieces, heights that have something put for
+/// them.
+std::vector<Level> levels_shown(const ViewsWanted &wanted) {
+    const Features &f = wanted.piece->features;
+    std::vector<Level> all = wanted.renamed ? levels_beside_joints(f) : levels_of(f);
+    std::erase_if(all,
+                  [&](const Level &l) { return shown_as(wanted, wanted.words->level(l.height)).empty(); });
+    return all;
+}
+
 std::vector<Level> levels_at_end(const ViewsWanted &wanted, End end, View view) {
     std::vector<Level> levels;
-    for (const Level &level : levels_of(wanted.piece->features))
+    for (const Level &level : levels_shown(wanted))
         if (view_of(level) == view && at(level, end) && stands_at_end(wanted, level)) levels.push_back(level);
-    if (view != View::outside) return levels;
+    if (view != View::outside || wanted.renamed) return levels;
     for (const Level &level : log_heights(wanted.piece->features))
         if (at(level, end)) levels.push_back(level);
     return levels;
@@ -46,7 +56,7 @@ std::vector<Level> levels_at_end(const ViewsWanted &wanted, End end, View view) 
 /// Levels whose numbers stand one over the other beside the same edge of a cut.
 std::vector<std::vector<Level>> inner_groups(const ViewsWanted &wanted) {
     std::vector<std::vector<Level>> groups;
-    for (const Level &level : levels_of(wanted.piece->features)) {
+    for (const Level &level : levels_shown(wanted)) {
         if (stands_at_end(wanted, level)) continue;
         const auto same = [&](const std::vector<Level> &g) {
             return g[0].on_outside == level.on_outside && g[0].side == level.side &&
@@ -63,7 +73,7 @@ std::vector<std::vector<Level>> inner_groups(const ViewsWanted &wanted) {
 
 Text number_of(const FaceBoard &face, const Level &level) {
     Text text;
-    text.words = face.wanted.words->level(level.height);
+    text.words = shown_as(face.wanted, face.wanted.words->level(level.height));
     text.height = face.wanted.lettering;
     text.upright = Upright::middle;
     text.across = level.side > 0 ? Across::left : Across::right;
@@ -128,7 +138,7 @@ void add_end_column(FaceBoard &face, const FaceRow &row, End end) {
     std::vector<Mark> marks{{row.level(line_at), face.wanted.words->say("LL"), true}};
     for (const Level &level : levels) {
         const double y = row.level(level.z), x = face.x(level.x);
-        marks.push_back({y, face.wanted.words->level(level.height), false});
+        marks.push_back({y, shown_as(face.wanted, face.wanted.words->level(level.height)), false});
         if (x != line.edge) face.board.add(Path{{{x, y}, {line.edge, y}}, false, Line::dimension, ""});
     }
     std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
@@ -144,7 +154,8 @@ void add_width(FaceBoard &face, End end) {
     const double outside = face.features().outermost(end == End::datum ? 0 : face.blank().length);
     const std::vector<Mark> marks{
         {row.y({0, outside, 0}), face.wanted.words->length(0), true},
-        {row.y({0, outside + *width, 0}), face.wanted.words->length(*width), false}};
+        {row.y({0, outside + *width, 0}), shown_as(face.wanted, face.wanted.words->length(*width)), false}};
+    if (marks.back().number.empty()) return;
     add_running_dimensions(face.board, marks, end_line(face, end));
 }
 

@@ -100,38 +100,54 @@ std::vector<WorkedPlace> places_of(const Features &features) {
     return all;
 }
 
+namespace {
+
+void add_notch_levels(std::vector<Level> &all, const Features &features) {
+    for (const Notch &n : features.notches) {
+        add_level(all, features, {true, n.from.outside, n.outside_from, -1});
+        add_level(all, features, {true, n.to.outside, n.outside_to, 1});
+        add_level(all, features, {false, n.from.inside, n.inside_from, -1});
+        add_level(all, features, {false, n.to.inside, n.inside_to, 1});
+    }
+}
+
+void add_box_levels(std::vector<Level> &all, const Features &features, const BoxPart &b) {
+    const bool from = b.x_from > same_station; // else there is no wood on that side
+    // level through a log whose under face is not, or falling through one that narrows: then its height is
+    // another at its other end
+    const bool differs = features.under.tapers() || features.level.slopes() ||
+                         std::abs(b.floor_from.outside - b.floor_to.outside) > same_level ||
+                         std::abs(b.floor_from.inside - b.floor_to.inside) > same_level;
+    const bool both = from && b.x_to < features.piece->blank.length - same_station && differs;
+    for (const int side : {-1, 1}) {
+        if (!both && side != (from ? -1 : 1)) continue;
+        const double x = side < 0 ? b.x_from : b.x_to;
+        const FloorLevel &floor = side < 0 ? b.floor_from : b.floor_to;
+        add_level(all, features, {true, x, floor.outside, side});
+        add_level(all, features, {true, x, b.z_to, side});
+        if (floor.falls()) add_level(all, features, {false, x, floor.inside, side});
+    }
+}
+
+} // namespace
+
+std::vector<Level> levels_beside_joints(const Features &features) {
+    std::vector<Level> all;
+    for (const BoxPart &b : features.boxes)
+        add_box_levels(all, features, b);
+    return all;
+}
+
 std::vector<Level> levels_of(const Features &features) {
     const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
+    static_cast<void>(notches);
     static_cast<void>(scopes), static_cast<void>(pegs), static_cast<void>(pockets); // in words and tables
     static_cast<void>(tails);                                                       // as high as the timber
     static_cast<void>(mends);                                                       // in words
     std::vector<Level> all;
-    const auto add = [&](bool on_outside, double x, double z, int side) {
-        add_level(all, features, {on_outside, x, z, side});
-    };
-    for (const Notch &n : notches) {
-        add(true, n.from.outside, n.outside_from, -1);
-        add(true, n.to.outside, n.outside_to, 1);
-        add(false, n.from.inside, n.inside_from, -1);
-        add(false, n.to.inside, n.inside_to, 1);
-    }
-    for (const BoxPart &b : boxes) {
-        const bool from = b.x_from > same_station; // else there is no wood on that side
-        // level through a log whose under face is not, or falling through one that narrows: then its height
-        // is another at its other end
-        const bool differs = features.under.tapers() ||
-                             std::abs(b.floor_from.outside - b.floor_to.outside) > same_level ||
-                             std::abs(b.floor_from.inside - b.floor_to.inside) > same_level;
-        const bool both = from && b.x_to < features.piece->blank.length - same_station && differs;
-        for (const int side : {-1, 1}) {
-            if (!both && side != (from ? -1 : 1)) continue;
-            const double x = side < 0 ? b.x_from : b.x_to;
-            const FloorLevel &floor = side < 0 ? b.floor_from : b.floor_to;
-            add(true, x, floor.outside, side);
-            add(true, x, b.z_to, side);
-            if (floor.falls()) add(false, x, floor.inside, side);
-        }
-    }
+    add_notch_levels(all, features);
+    for (const BoxPart &b : boxes)
+        add_box_levels(all, features, b);
     return all;
 }
 

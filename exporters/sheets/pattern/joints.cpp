@@ -34,7 +34,7 @@ HewnFace from_end(const HewnFace &face, End end, double length) {
 bool alike(const Joint &a, const Joint &b) {
     return a.end == b.end && a.within == b.within && near(a.length, b.length) && alike(a.starts, b.starts) &&
            near(a.width, b.width) && near(a.height, b.height) && near(a.across_end, b.across_end) &&
-           alike(a.top, b.top) && alike(a.under, b.under) &&
+           alike(a.top, b.top) && alike(a.under, b.under) && alike(a.line, b.line) &&
            std::equal(a.cuts.begin(), a.cuts.end(), b.cuts.begin(), b.cuts.end(),
                       [](const JointCut &x, const JointCut &y) { return alike(x, y); });
 }
@@ -58,6 +58,7 @@ Joint joint_at(const Features &features, End end) {
     joint.height = piece.blank.height;
     joint.top = from_end(features.top, end, piece.blank.length);
     joint.under = from_end(features.under, end, piece.blank.length);
+    joint.line = from_end(features.level.at, end, piece.blank.length);
     const SawLine &saw = end == End::datum ? features.datum_end : features.far_end;
     joint.starts = end == End::datum ? saw : from_far(saw, piece.blank.length);
     joint.across_end = features.innermost(saw.inside) - features.outermost(saw.outside);
@@ -116,6 +117,7 @@ Joint joint_within(const Features &features, const std::string &corner) {
     joint.length = to - from;
     joint.top = {features.top.at(from), features.top.per_mm};
     joint.under = {features.under.at(from), features.under.per_mm};
+    joint.line = {features.level.at.at(from), features.level.at.per_mm};
     for (const Notch &n : features.notches)
         if (is_run_past(n, corner)) joint.cuts.push_back(cut_from(n, from));
     std::sort(joint.cuts.begin(), joint.cuts.end(),
@@ -155,29 +157,36 @@ std::vector<Vec2> edge(const Joint &joint, Side side, bool on_outside) {
     return points;
 }
 
-/// To those that are alike, or as a new one.
-void add_joint(std::vector<Joint> &joints, Joint joint, const std::string &tag) {
-    const auto same =
-        std::find_if(joints.begin(), joints.end(), [&](const Joint &j) { return alike(j, joint); });
-    if (same != joints.end()) return same->tags.push_back(tag);
-    joint.tags = {tag};
-    joint.name = "T" + std::to_string(joints.size() + 1);
-    joints.push_back(std::move(joint));
+/// To those that are alike, or as a new one; what it is called, which is nothing where nothing is cut.
+std::string add_joint(std::vector<Joint> &joints, Joint joint, const std::string &tag) {
+    if (joint.cuts.empty()) return "";
+    auto same = std::find_if(joints.begin(), joints.end(), [&](const Joint &j) { return alike(j, joint); });
+    if (same == joints.end()) {
+        joint.name = "T" + std::to_string(joints.size() + 1);
+        same = joints.insert(joints.end(), std::move(joint));
+    }
+    same->tags.push_back(tag);
+    return same->name;
 }
 
 } // namespace
 
-std::vector<Joint> distinct_joints(const Layout &layout) {
-    std::vector<Joint> joints;
+FoundJoints joints_found(const Layout &layout, UnitSystem units) {
+    FoundJoints found;
     for (const Piece &piece : layout.pieces) {
-        const Features features = features_of(piece);
-        std::vector<Joint> found{joint_at(features, End::datum), joint_at(features, End::far)};
+        const Features features = features_of(piece, units);
+        JointNames names;
+        names.datum = add_joint(found.joints, joint_at(features, End::datum), piece.tag);
+        names.far = add_joint(found.joints, joint_at(features, End::far), piece.tag);
         for (const std::string &corner : corners_run_past(features))
-            found.push_back(joint_within(features, corner));
-        for (Joint &joint : found)
-            if (!joint.cuts.empty()) add_joint(joints, std::move(joint), piece.tag);
+            names.at_corner[corner] = add_joint(found.joints, joint_within(features, corner), piece.tag);
+        found.names.push_back(std::move(names));
     }
-    return joints;
+    return found;
+}
+
+std::vector<Joint> distinct_joints(const Layout &layout, UnitSystem units) {
+    return joints_found(layout, units).joints;
 }
 
 // Seen from outside, the datum end is left: x runs from the end to the right. From the inside, or at the far

@@ -3,6 +3,7 @@
 
 #include "exporters/sheets/cut_sheet/features.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -25,6 +26,7 @@ struct Joint {
     bool within = false;          ///< a notch in the run of a log: seen from outside, its left side left
     double width = 0, height = 0; ///< of the blank
     HewnFace top, under;          ///< measured from the end
+    HewnFace line;                ///< the level line, that heights are told from on paper
     double across_end = 0;        ///< from the outside to the inside face as hewn, where the end meets them
     SawLine starts;    ///< where the log ends, from its blank's end; a slant where walls are not square
     double length = 0; ///< of log that the template shows: past the last shoulder
@@ -32,8 +34,20 @@ struct Joint {
     std::vector<std::string> tags; ///< of the logs that have it
 };
 
-/// Alike to a hundredth of a millimetre is the same joint. In the order of their first logs.
-std::vector<Joint> distinct_joints(const Layout &layout);
+/// What the joints of one piece are called; empty where it has none there.
+struct JointNames {
+    std::string datum, far;                       ///< at its ends
+    std::map<std::string, std::string> at_corner; ///< in its run, by the corner that it runs past
+};
+
+struct FoundJoints {
+    std::vector<Joint> joints; ///< in the order of their first logs
+    Indexed<JointNames, Piece> names;
+};
+
+/// Alike to a hundredth of a millimetre is the same joint. Level lines are those of these units.
+FoundJoints joints_found(const Layout &layout, UnitSystem units);
+std::vector<Joint> distinct_joints(const Layout &layout, UnitSystem units = UnitSystem::metric);
 
 /// Outline of the wood at the joint on one face, from the log's end, closed, counter-clockwise as that face
 /// is seen from outside the wood with the log lying as in the wall.

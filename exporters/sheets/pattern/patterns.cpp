@@ -115,7 +115,7 @@ Pattern pattern_of(const Joint &joint, const Words &words) {
 
 std::vector<Pattern> patterns_of(const Layout &layout, const Words &words) {
     std::vector<Pattern> all;
-    for (const Joint &joint : distinct_joints(layout))
+    for (const Joint &joint : distinct_joints(layout, words.system()))
         all.push_back(pattern_of(joint, words));
     const std::size_t joints = all.size();
     std::vector<Features> features;

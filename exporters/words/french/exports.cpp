@@ -25,6 +25,11 @@ constexpr Entry entries[] = {
     {"a plate to be printed, millimetres", "un plateau à imprimer, millimètres"},
     {"all lists, a sheet each, with filters and sums by formulas",
      "toutes les listes, une feuille chacune, avec filtres et sommes par formules"},
+    {"bench", "établi"},
+    {"bench-set.pdf, the same in few sheets: each tail once, large, and pieces that differ only in numbers "
+     "as rows of one drawing",
+     "bench-set.pdf, la même chose en peu de feuilles : chaque queue une fois, en grand, et les pièces qui "
+     "ne diffèrent que par des nombres en lignes d’un seul dessin"},
     {"book", "livre"},
     {"book.pdf, cover, index, legend and all sheets in one",
      "book.pdf, couverture, table, légende et toutes les fiches en un"},
@@ -36,6 +41,8 @@ constexpr Entry entries[] = {
     {"drawings", "dessins"},
     {"drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size",
      "drawings.pdf, fondation, murs, coupes et rangs, et story-poles.pdf en vraie grandeur"},
+    {"each tail once, and pieces that are alike as rows",
+     "chaque queue une fois, et les pièces semblables en lignes"},
     {"forms", "fiches de relevé"},
     {"forms.pdf, to be filled in at a house that stands: every wall and corner, log by log",
      "forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce"},

@@ -163,8 +163,10 @@ void compare(Comparison &c, const PocketCut &a, const PocketCut &b) {
     const auto half = [](const PocketCut &p, double y) {
         return p.half_at_back + (y - p.y_back) * (p.half_at_face - p.half_at_back) / (p.y_face - p.y_back);
     };
+    // its widths are printed where the wood is open and at its back: beyond the wood their prints grow
+    const double beyond = std::abs(a.y_face - b.y_face) / std::abs(b.y_face - b.y_back);
     for (const double y : {a.y_face, a.y_back}) {
-        c.near("width", 2 * half(a, y), 2 * half(b, y), 1.4);
+        c.near("width", 2 * half(a, y), 2 * half(b, y), 1.4 * (1 + 2 * beyond));
         // where the bed lies under the log the pocket goes on in the one below
         if (a.bed.height_at(a.x, y) > 1) c.near("bed", a.bed.height_at(a.x, y), b.bed.height_at(b.x, y), 2.4);
     }

@@ -83,21 +83,25 @@ std::vector<PaperStep> steps_on(const std::vector<PaperWord> &words) {
 
 /// "level along both sides: 150 over the under face", "through the heart at both ends, along both sides: 120
 /// at the datum end and 132 at the far end over the lowest line of the stick"
+PaperLine line_called(const std::string &words) {
+    static const std::regex form(
+        "(level along|through the heart at both ends, along|along) both sides(?:|, at a slant): (" + len +
+        ")(?: at the datum end and (" + len +
+        ") at the far end)? over the (under face|lowest line of the stick)");
+    std::smatch m;
+    if (!std::regex_match(words, m, form)) throw std::runtime_error("where is the level line? " + words);
+    PaperLine line;
+    line.axis = m[1].str().starts_with("through");
+    line.over_stick = m[4] != "under face";
+    line.datum = printed_mm(m[2]);
+    line.far = m[3].matched ? printed_mm(m[3]) : line.datum;
+    return line;
+}
+
 PaperLine line_on(const std::vector<PaperWord> &words) {
-    static const std::regex mark("LL|EL|PL"),
-        form("(level along|through the heart at both ends, along|along) both sides(?:|, at a slant): (" +
-             len + ")(?: at the datum end and (" + len +
-             ") at the far end)? over the (under face|lowest line of the stick)");
-    for (const auto &row : table_rows(words, "Snap", {{"Line"}, {"Where"}}, mark)) {
-        std::smatch m;
-        if (row[0] != "LL" || !std::regex_match(row[1], m, form)) continue;
-        PaperLine line;
-        line.axis = m[1].str().starts_with("through");
-        line.over_stick = m[4] != "under face";
-        line.datum = printed_mm(m[2]);
-        line.far = m[3].matched ? printed_mm(m[3]) : line.datum;
-        return line;
-    }
+    static const std::regex mark("LL|EL|PL");
+    for (const auto &row : table_rows(words, "Snap", {{"Line"}, {"Where"}}, mark))
+        if (row[0] == "LL") return line_called(row[1]);
     throw std::runtime_error("the paper does not say where the level line is");
 }
 

@@ -39,11 +39,17 @@ struct PaperLine {
     double datum = 0, far = 0;
 };
 PaperLine line_on(const std::vector<PaperWord> &words);
+PaperLine line_called(const std::string &words); ///< throws std::runtime_error where that is none
+/// Told over the under face as it is hewn, or over the lowest line of a stick that does not reach the
+/// blank's.
+void set_line(PaperLog &log, const PaperLine &line);
 /// Outside and inside of everything that is not square across.
 std::vector<PaperPlace> slants_on(const std::vector<PaperWord> &words);
 
 // Each adds the cuts of such a line; false where the line is of another kind.
 bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
+/// The level line is told over the face that the taper leaves.
+bool add_tapers(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts);
 bool holds_flats(const PaperStep &step, const PaperLog &log);
 bool add_stick(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts);
 bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);

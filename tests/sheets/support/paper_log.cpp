@@ -130,4 +130,17 @@ bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut
     return true;
 }
 
+/// Told over the under face as it is hewn, or over the lowest line of a stick that does not reach the
+/// blank's.
+void set_line(PaperLog &log, const PaperLine &line) {
+    const double datum = log.under.at(0) + line.datum, far = log.under.at(log.length) + line.far;
+    log.line = {datum, (far - datum) / log.length};
+}
+
+bool add_tapers(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts) {
+    if (!add_taper(step, log, cuts)) return false;
+    set_line(log, line);
+    return true;
+}
+
 } // namespace roundlay::test

@@ -36,20 +36,6 @@ PaperLog blank_on(const std::vector<PaperWord> &words) {
     return log;
 }
 
-/// Told over the under face as it is hewn, or over the lowest line of a stick that does not reach the
-/// blank's.
-void set_line(PaperLog &log, const PaperLine &line) {
-    const double datum = log.under.at(0) + line.datum, far = log.under.at(log.length) + line.far;
-    log.line = {datum, (far - datum) / log.length};
-}
-
-/// The level line is told over the face that the taper leaves.
-bool add_tapers(const PaperStep &step, const PaperLine &line, PaperLog &log, std::vector<Cut> &cuts) {
-    if (!add_taper(step, log, cuts)) return false;
-    set_line(log, line);
-    return true;
-}
-
 /// Says what is made of wood elsewhere in a list of its own.
 bool is_pointer(const PaperStep &step) {
     return step.mark == "K" || step.words.starts_with("Bore ") || step.words.starts_with("As found: ");
