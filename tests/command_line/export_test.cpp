@@ -118,10 +118,11 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == list_files + 1);
-    REQUIRE(home.export_with(
-                    {"--without",
-                     "picture,sheets,bench,drawings,templates,tags,book,step,operations,operation-sheets,page"})
-                .code == 0);
+    REQUIRE(
+        home.export_with(
+                {"--without",
+                 "picture,sheets,bench,drawings,templates,tags,book,step,operations,operation-sheets,page"})
+            .code == 0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
