@@ -1,5 +1,6 @@
 #include "exporters/print/print.h"
 
+#include "exporters/print/emboss.h"
 #include "exporters/print/printable.h"
 #include "kernel/geometry/packing.h"
 
@@ -62,16 +63,16 @@ class Printer {
         const double in = options_.clearance * options_.scale / 2;
         for (const Model &model : layout_.models) {
             const Piece &first = layout_.pieces[model.pieces.front()];
-            PrintPart part;
-            part.name = first.tag;
             const Body body = printable(eased(first, in, options_.pegs != PrintedPegs::none),
                                         options_.nozzle * options_.scale, sides_of_a_bore);
-            part.mesh = laid(mesh_of(body, {sides_of_a_bore}), options_.scale);
-            for (const Index<Piece> piece : model.pieces)
-                part.tags.push_back(layout_.pieces[piece].tag);
-            part.wanted = part.tags.size();
-            job_.parts.push_back(std::move(part));
+            std::vector<std::string> plain;
+            for (const Index<Piece> piece : model.pieces) {
+                const std::string &tag = layout_.pieces[piece].tag;
+                if (!options_.tags || !add_tagged(body, tag)) plain.push_back(tag);
+            }
+            if (!plain.empty()) add_part(body, std::move(plain));
         }
+        pieces_ = job_.parts.size();
     }
 
     void add_pins() {
@@ -86,7 +87,7 @@ class Printer {
             const double along =
                 static_cast<double>(size.second) / hundredths / options_.scale - options_.clearance;
             if (thick <= 0 || along <= 0) continue; // refused elsewhere, by the name of a peg
-            job_.parts.push_back({"pin-" + std::to_string(job_.parts.size() - layout_.models.size() + 1),
+            job_.parts.push_back({"pin-" + std::to_string(job_.parts.size() - pieces_ + 1),
                                   laid(pin_mesh(thick, along), 1),
                                   {},
                                   wanted});
@@ -118,9 +119,30 @@ class Printer {
     PrintJob take() { return std::move(job_); }
 
   private:
+    void add_part(const Body &body, std::vector<std::string> tags) {
+        PrintPart part;
+        part.name = tags.front();
+        part.mesh = laid(mesh_of(body, {sides_of_a_bore}), options_.scale);
+        part.wanted = tags.size();
+        part.tags = std::move(tags);
+        job_.parts.push_back(std::move(part));
+    }
+
+    /// False where the tag finds no place under it; that is noted.
+    bool add_tagged(const Body &body, const std::string &tag) {
+        auto made = embossed(body, tag, options_.scale, options_.nozzle);
+        if (const auto *tagged = std::get_if<Body>(&made)) {
+            add_part(*tagged, {tag});
+            return true;
+        }
+        job_.untagged.emplace(tag, std::get<Said>(std::move(made)));
+        return false;
+    }
+
     const Layout &layout_;
     const PrintOptions &options_;
     PrintJob job_;
+    std::size_t pieces_ = 0; ///< parts that are no pins
 };
 
 } // namespace

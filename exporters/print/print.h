@@ -8,6 +8,7 @@
 #include "kernel/layout/wood/body.h"
 #include "kernel/measure/said.h"
 
+#include <map>
 #include <string>
 #include <variant>
 #include <vector>
@@ -26,6 +27,7 @@ struct PrintOptions {
     double clearance = 0.2;          ///< between two faces that meet, 0 to 5
     double nozzle = 0.4;             ///< what is thinner cannot be printed, 0.05 to 5
     PrintedPegs pegs = PrintedPegs::pins;
+    bool tags = true; ///< each piece's tag is pressed into its underside, where its letters can be printed
 };
 
 /// One printed thing, and how many of it. It lies on z = 0 with its lower corner at x = y = 0.
@@ -48,6 +50,7 @@ using PrintPlate = std::vector<PrintPlace>;
 struct PrintJob {
     std::vector<PrintPart> parts;
     std::vector<PrintPlate> plates;
+    std::map<std::string, Said> untagged; ///< pieces that have no tag under them though they should, and why
 };
 
 /// Everything that cannot be printed so, each with what is needed.

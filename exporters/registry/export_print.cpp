@@ -13,14 +13,20 @@ namespace {
 constexpr int hundredths = 2;
 
 /// Which log lies where: prints of logs that are nearly alike are told apart by it.
-std::string places_csv(const PrintJob &job) {
+std::string places_csv(const PrintJob &job, const PrintOptions &options, const Voice &voice) {
     Table table;
-    table.columns = {{"plate", ""}, {"tag", ""}, {"x_mm", ""}, {"y_mm", ""}, {"turned", ""}};
+    table.columns = {{"plate", ""}, {"tag", ""},    {"x_mm", ""},
+                     {"y_mm", ""},  {"turned", ""}, {"tag_under_it", ""}};
+    const auto under = [&](const PrintPlace &place) -> std::string {
+        if (!options.tags || job.parts[place.part].tags.empty()) return {};
+        const auto why = job.untagged.find(place.name);
+        return why == job.untagged.end() ? "yes" : voice.words(why->second);
+    };
     for (std::size_t plate = 0; plate < job.plates.size(); ++plate)
         for (const PrintPlace &place : job.plates[plate])
             table.rows.push_back({number(static_cast<double>(plate + 1), 0), place.name,
                                   number(place.x, hundredths), number(place.y, hundredths),
-                                  place.turned ? "yes" : "no"});
+                                  place.turned ? "yes" : "no", under(place)});
     return to_csv(table);
 }
 
@@ -55,7 +61,7 @@ std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &fo
         if (progress.cancelled()) return stopped();
         if (auto failure = add_plate(job, folder, print, plate)) return failure;
     }
-    return add_file(folder, "print/places.csv", places_csv(print),
+    return add_file(folder, "print/places.csv", places_csv(print, job.options.print, voice_of(job)),
                     voice_of(job).say("which log lies where on which plate"));
 }
 

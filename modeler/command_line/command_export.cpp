@@ -21,7 +21,7 @@ namespace {
 struct ExportWords {
     DocumentWords document;
     std::string folder, units, paper, view, size;
-    std::string scale, bed, clearance, nozzle, pegs; ///< of a print
+    std::string scale, bed, clearance, nozzle, pegs, print_tags; ///< of a print
     RouterWords router;
     std::string step_schema, step_unit, step_colours;
     bool step_stock = false, step_linked = false;
@@ -72,6 +72,8 @@ PrintOptions print_options_of(const ExportWords &words) {
                      : pegs == "holes" ? PrintedPegs::holes
                                        : PrintedPegs::none;
     }
+    if (!words.print_tags.empty())
+        print.tags = one_of("answer to --print-tags", words.print_tags, {"yes", "no"}) == "yes";
     return print;
 }
 
@@ -89,6 +91,10 @@ void add_print_options(CLI::App &app, ExportWords &words) {
     app.add_option("--pegs", words.pegs,
                    "of the print: pins (printed too), holes (left for dowels) or none (else pins)")
         ->type_name("WAY");
+    app.add_option("--print-tags", words.print_tags,
+                   "of the print: yes presses each piece's tag into its underside, where the nozzle can make "
+                   "its letters; places.csv says where not, and why (else yes)")
+        ->type_name("yes|no");
 }
 
 StepOptions step_options_of(const ExportWords &words) {

@@ -1,5 +1,6 @@
 // Models to be printed: what they weigh up to, where they lie, and what is refused.
 #include "exporters/print/print.h"
+#include "exporters/print/print_letters.h"
 #include "exporters/print/stl.h"
 #include "exporters/print/three_mf.h"
 #include "kernel/layout/lay_out.h"
@@ -170,11 +171,11 @@ TEST_CASE("every piece is on a plate once, on the bed and clear of the others; j
 
 TEST_CASE("without pegs there are neither pins nor their holes") {
     const Laid all = laid_out(plain_shell());
-    const PrintJob pins = printed(all, {.scale = 30, .clearance = 0.1, .nozzle = 0.2});
-    const PrintJob none =
-        printed(all, {.scale = 30, .clearance = 0.1, .nozzle = 0.2, .pegs = PrintedPegs::none});
-    const PrintJob holes =
-        printed(all, {.scale = 30, .clearance = 0.1, .nozzle = 0.2, .pegs = PrintedPegs::holes});
+    const PrintJob pins = printed(all, {.scale = 30, .clearance = 0.1, .nozzle = 0.2, .tags = false});
+    const PrintJob none = printed(
+        all, {.scale = 30, .clearance = 0.1, .nozzle = 0.2, .pegs = PrintedPegs::none, .tags = false});
+    const PrintJob holes = printed(
+        all, {.scale = 30, .clearance = 0.1, .nozzle = 0.2, .pegs = PrintedPegs::holes, .tags = false});
     CHECK(none.parts.size() == all.layout.models.size());
     CHECK(holes.parts.size() == all.layout.models.size());
     CHECK(pins.parts.size() > all.layout.models.size());
@@ -182,6 +183,84 @@ TEST_CASE("without pegs there are neither pins nor their holes") {
     for (std::size_t i = 0; i < none.parts.size(); ++i)
         with += volume(holes.parts[i].mesh), without += volume(none.parts[i].mesh);
     CHECK(with < without);
+}
+
+TEST_CASE("tags are pressed into undersides where the nozzle can make them, and the solids stay closed") {
+    for (const Shell &shell : {plain_shell(), floored()}) {
+        const Laid all = laid_out(shell);
+        const PrintOptions with{.scale = 20, .bed_x = 400, .bed_y = 400, .clearance = 0.1, .nozzle = 0.4};
+        PrintOptions without = with;
+        without.tags = false;
+        const PrintJob tagged = printed(all, with), bare = printed(all, without);
+        std::map<std::string, const PrintPart *> plain;
+        for (const PrintPart &part : bare.parts)
+            for (const std::string &tag : part.tags)
+                plain[tag] = &part;
+        std::size_t pressed = 0;
+        for (const PrintPart &part : tagged.parts) {
+            INFO(part.name);
+            CHECK(is_closed(part.mesh));
+            CHECK(is_watertight(triangles_in(write_stl({part.mesh}))));
+            if (part.tags.empty() || tagged.untagged.contains(part.tags.front())) continue;
+            REQUIRE(part.tags.size() == 1);
+            ++pressed;
+            const Mesh &before = plain.at(part.name)->mesh;
+            const double gone = volume(before) - volume(part.mesh);
+            CHECK(gone > 0);
+            // Each letter has 7 to 20 dots, each as deep as it is told to be and no thinner than the nozzle.
+            const auto letters = static_cast<double>(part.name.size());
+            CHECK(gone >= letters * 3 * 0.4 * 0.4 * 0.3);
+            CHECK(gone <= letters * 24 * 1.0 * 1.0 * 0.6);
+            CHECK(bounds(part.mesh).high.z == Approx(bounds(before).high.z)); // from below alone
+            CHECK(bounds(part.mesh).high.x == Approx(bounds(before).high.x));
+        }
+        CHECK(pressed + tagged.untagged.size() == all.layout.pieces.size());
+        CHECK(pressed > all.layout.pieces.size() / 2);
+    }
+}
+
+TEST_CASE("a tag is left out with a word where no letter of it can be printed") {
+    const Laid round = laid_out(round_shell());
+    const PrintJob job =
+        printed(round, {.scale = 20, .bed_x = 400, .bed_y = 400, .clearance = 0.1, .nozzle = 0.4});
+    CHECK_FALSE(job.untagged.empty());
+    for (const auto &[tag, why] : job.untagged)
+        CHECK(why.text == "no level place under it takes letters that its nozzle prints");
+    Laid odd = laid_out(plain_shell());
+    for (Piece &piece : odd.layout.pieces)
+        piece.tag = "É" + piece.tag;
+    for (const auto &[tag, why] :
+         printed(odd, {.scale = 20, .bed_x = 400, .bed_y = 400, .clearance = 0.1, .nozzle = 0.4}).untagged)
+        CHECK(why.text == "its tag has letters that are not printed");
+}
+
+TEST_CASE("letters of dots never meet in a corner alone") {
+    for (char letter = ' '; letter <= '~'; ++letter) {
+        const auto boxes = dotted(std::string(1, letter) + "8");
+        if (!boxes) continue;
+        bool on[12][8] = {};
+        for (const DotBox &box : *boxes)
+            for (int x = box.x0; x < box.x1; ++x)
+                for (int y = box.y0; y < box.y1; ++y) {
+                    CHECK_FALSE(on[x][y]); // in one box only
+                    on[x][y] = true;
+                }
+        for (int x = 0; x < 11; ++x)
+            for (int y = 0; y < 7; ++y)
+                CHECK_FALSE((on[x][y] == on[x + 1][y + 1] && on[x + 1][y] == on[x][y + 1] &&
+                             on[x][y] != on[x + 1][y]));
+    }
+    std::set<std::string> looks; // no two letters look alike
+    for (const char letter : std::string("ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-./+_")) {
+        std::string look(35, '.');
+        const auto boxes = dotted(std::string(1, letter));
+        REQUIRE(boxes);
+        for (const DotBox &box : *boxes)
+            for (int x = box.x0; x < box.x1; ++x)
+                for (int y = box.y0; y < box.y1; ++y)
+                    look[static_cast<std::size_t>(y * 5 + x)] = '#';
+        CHECK(looks.insert(look).second);
+    }
 }
 
 TEST_CASE("what cannot be printed is refused, and what is needed is said") {

@@ -46,6 +46,7 @@ constexpr Entry entries[] = {
     {"forms", "fiches de relevé"},
     {"forms.pdf, to be filled in at a house that stands: every wall and corner, log by log",
      "forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce"},
+    {"its tag has letters that are not printed", "son repère a des lettres qui ne s’impriment pas"},
     {"log %1 is %2 long at %3 and the bed %4: %5 or smaller is needed, or a larger bed",
      "la pièce %1 est longue de %2 à %3 et le plateau de %4 : il faut %5 ou plus petit, ou un plateau plus "
      "grand"},
@@ -54,6 +55,8 @@ constexpr Entry entries[] = {
      "la pièce %1 est mince de %2 à %3 : moins que deux cordons de la buse de %4 et le jeu ; il faut %5 ou "
      "plus grand, ou une buse plus fine"},
     {"mesh", "maillage"},
+    {"no level place under it takes letters that its nozzle prints",
+     "pas de place plane dessous pour des lettres que sa buse imprime"},
     {"operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as tables on paper",
      "operation-sheets.pdf, pour chaque pièce différente son bois de départ, ses prises et ses opérations en "
      "tableaux sur papier"},

@@ -172,7 +172,7 @@ def main(program, folder, work):
     for document, options, scale in houses(folder):
         to, plain, left, found = work / document.stem, work / f"{document.stem} plain", {}, []
         export(program, document, to, "--only", "print,stl,step", *options)
-        plainly = ("--scale", f"1:{scale}", "--clearance", "0", "--nozzle", "0.05", "--pegs", "none")
+        plainly = ("--scale", f"1:{scale}", "--clearance", "0", "--nozzle", "0.05", "--pegs", "none", "--print-tags", "no")
         export(program, document, plain, "--only", "print,step", *plainly)
         try:
             found += [*piece_faults(to, left), *plate_faults(to, 220, left), *plain_faults(plain, scale)]
