@@ -20,6 +20,7 @@ using machining::OperationKind;
 constexpr double degrees = 180 / std::numbers::pi;
 constexpr double as_good_as = 0.5; // degrees, and mm of a drill's diameter
 constexpr double rounding = 1e-6;
+constexpr double not_at_all = 90; // degrees: as the list of operations says it
 
 long long whole(double degree) {
     return static_cast<long long>(std::ceil(degree - rounding));
@@ -168,6 +169,8 @@ OperationMaking made_by(const Machine &machine, const Operation &operation, cons
                         const Tool &tool) {
     if (auto wrong = wrong_shape(operation, tool)) return not_made(*std::move(wrong));
     const bool steps_do = tool.shape == ToolShape::flat && !operation.round && !operation.bore;
+    if (access.tilt >= not_at_all && !steps_do)
+        return not_made(said("however it is tilted, no straight tool lies on all of its faces"));
     if (!tilts_enough(machine, access) && !steps_do)
         return not_made(said("it needs a tool tilted by %1 degrees, and the machine tilts by %2",
                              whole(access.tilt), whole(machine.tilt)));

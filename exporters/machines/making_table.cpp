@@ -32,7 +32,7 @@ Entry cubic_centimetres(double mm3) {
 
 std::string operation_name(const machining::Operation &operation, const Voice &voice) {
     const std::string kind = machining::words_of(operation.kind, voice);
-    return operation.mark.empty() ? kind : operation.mark + " " + kind;
+    return operation.mark.empty() ? kind : voice.say("%1 %2", kind, operation.mark); // "slot 1": not one slot
 }
 
 /// The whole log's reasons, then each operation's; of those that are alike the first stands for all.
@@ -66,6 +66,7 @@ std::string place(Vec3 p) {
 std::vector<Entry> operation_row(const ModelMaking &model, std::size_t at, const Voice &voice) {
     const machining::Operation &operation = model.list.operations[at];
     const OperationMaking &made = model.making.operations[at];
+    const bool is_made = made.verdict != Verdict::not_made;
     std::string tool;
     if (made.from) tool = made.tool.empty() ? voice.say("saw") : made.tool;
     return {model.list.tag,
@@ -74,12 +75,24 @@ std::vector<Entry> operation_row(const ModelMaking &model, std::size_t at, const
             words_of(made.verdict, voice),
             made.from ? machining::words_of(*made.from, voice) : std::string(),
             tool,
-            number(std::ceil(made.tilt * 10 - 1e-6) / 10, 1),
+            is_made ? number(std::ceil(made.tilt * 10 - 1e-6) / 10, 1) : Entry(),
             made.why        ? voice.words(*made.why)
             : made.waved    ? voice.say("its bottom keeps the waves of the chain's nose, to be pared")
             : made.in_steps ? voice.say("its slopes stay in steps of %1, to be pared", in_mm(step_height))
                             : std::string(),
-            cubic_centimetres(made.left)};
+            is_made ? cubic_centimetres(made.left) : Entry()};
+}
+
+/// Under its operation, whose sum it is a part of.
+std::vector<Entry> corner_row(const std::vector<Entry> &operation, const KeptCorner &kept,
+                              const Voice &voice) {
+    std::vector<Entry> row(operation.size(), std::string());
+    std::copy_n(operation.begin(), 3, row.begin());
+    row.push_back(cubic_centimetres(kept.volume));
+    row.insert(row.end(), {place(kept.from), place(kept.to), number(kept.radius, hundredths)});
+    row[7] = kept.radius > 0 ? voice.say("a corner keeps a radius of %1", finely_in_mm(kept.radius, 1))
+                             : voice.say("a corner of less than a right angle stays full");
+    return row;
 }
 
 } // namespace
@@ -90,16 +103,18 @@ Table making_table(const std::vector<ModelMaking> &makings, const std::map<std::
     table.columns = {{"tag", voice.say("Tag")},
                      {"pieces", voice.say("Pieces")},
                      {"verdict", voice.say("Verdict")},
-                     {"setups_at_least", voice.say("Set-ups")},
+                     {"setups_at_least", voice.say("Set-ups at least")},
                      {"left_cm3", voice.say("For the chisel, cm3")},
                      {"why", voice.say("Why not")},
                      {"change", voice.say("Tried, and would do")}};
     for (const ModelMaking &model : makings) {
         const auto change = help.find(model.list.tag);
-        table.rows.push_back({model.list.tag, number(static_cast<double>(model.list.pieces.size()), 0),
-                              words_of(model.making.verdict, voice), number(model.making.setups, 0),
-                              cubic_centimetres(model.making.left), joined(reasons(model, voice)),
-                              change == help.end() ? std::string() : voice.words(change->second)});
+        const bool is_made = model.making.verdict != Verdict::not_made; // else sums are of no whole piece
+        table.rows.push_back(
+            {model.list.tag, number(static_cast<double>(model.list.pieces.size()), 0),
+             words_of(model.making.verdict, voice), is_made ? number(model.making.setups, 0) : Entry(),
+             is_made ? cubic_centimetres(model.making.left) : Entry(), joined(reasons(model, voice)),
+             change == help.end() ? std::string() : voice.words(change->second)});
     }
     return table;
 }
@@ -115,23 +130,19 @@ Table operation_makings(const std::vector<ModelMaking> &makings, const Voice &vo
                      {"tilt_deg", voice.say("Tilt")},
                      {"why", voice.say("Remark")},
                      {"left_cm3", voice.say("For the chisel, cm3")},
+                     {"corner_cm3", voice.say("Of that in this corner")},
                      {"corner_from_mm", ""},
                      {"corner_to_mm", ""},
                      {"radius_mm", ""}};
     for (const ModelMaking &model : makings)
         for (std::size_t i = 0; i < model.list.operations.size(); ++i) {
             std::vector<Entry> row = operation_row(model, i, voice);
-            row.insert(row.end(), 3, Entry());
-            table.rows.push_back(row);
-            for (const KeptCorner &kept : model.making.operations[i].kept) {
-                row[7] = kept.radius > 0
-                             ? voice.say("a corner keeps a radius of %1", finely_in_mm(kept.radius, 1))
-                             : voice.say("a corner of less than a right angle stays full");
-                row[8] = cubic_centimetres(kept.volume);
-                row[9] = place(kept.from), row[10] = place(kept.to),
-                row[11] = number(kept.radius, hundredths);
-                table.rows.push_back(row);
-            }
+            std::vector<std::vector<Entry>> corners;
+            for (const KeptCorner &kept : model.making.operations[i].kept)
+                corners.push_back(corner_row(row, kept, voice));
+            row.insert(row.end(), 4, Entry());
+            table.rows.push_back(std::move(row));
+            table.rows.insert(table.rows.end(), corners.begin(), corners.end());
         }
     return table;
 }

@@ -92,10 +92,13 @@ CommandRun declare_makeable(CLI::App &app) {
     add_document(app, options->document);
     app.add_option(
            "--machine", options->machine,
-           "what the machine can do: TOML with name, works_from, tilt_degrees, may_not, [bed] with "
-           "length, width, height and weight_kg, [saw] with depth and tilt_degrees, and a [[tool]] with "
-           "name, shape (flat, ball, drill, chain), diameter, length and reach for each; of a chain "
-           "thickness too. models-demo has two")
+           "what the machine can do: TOML with name, works_from (above, below, front, back, ends: of the log "
+           "as it lies), tilt_degrees, may_not (plane, slot, pocket, bore, groove, saddle), [bed] with "
+           "length, width, height and weight_kg, [saw] with depth and tilt_degrees, and for each tool a "
+           "[[tool]] with name, shape (flat, ball, drill, chain), diameter, length (of its cutting edges) "
+           "and "
+           "reach (from its holder to its end); of a chain thickness too. Lengths with their unit in quotes, "
+           "such as \"90 mm\". models-demo has two to begin with")
         ->required()
         ->type_name("FILE");
     app.add_flag("--operations", options->operations,
