@@ -37,6 +37,22 @@ std::vector<Path> shoulder_marks(const Joint &joint, bool on_outside, bool mirro
     return marks;
 }
 
+/// The level line, by which the template is hung on the log.
+Path level_mark(const Joint &joint, bool on_outside, bool mirrored) {
+    const double way = mirrored ? -1 : 1, from = on_outside ? joint.starts.outside : joint.starts.inside;
+    return {{{way * from, joint.line.at(from)}, {way * joint.length, joint.line.at(joint.length)}},
+            false,
+            Line::centre,
+            score_layer};
+}
+
+/// Across the end face, where the saw leaves it.
+std::vector<Path> end_level_mark(const Joint &joint, const std::vector<Vec2> &end) {
+    const double z = (joint.line.at(joint.starts.outside) + joint.line.at(joint.starts.inside)) / 2;
+    const auto [low, high] = std::ranges::minmax(end, {}, &Vec2::x);
+    return {{{{low.x, z}, {high.x, z}}, false, Line::centre, score_layer}};
+}
+
 /// The upper half of a shape that is even about its axis, and the lower one with it; counter-clockwise.
 std::vector<Vec2> evenly_about_axis(const std::vector<Vec2> &lower) {
     std::vector<Vec2> ring = lower;
@@ -107,9 +123,11 @@ Pattern pattern_of(const Joint &joint, const Words &words) {
         pattern.faces.push_back(
             {outside ? words.say("%1 outside", joint.name) : words.say("%1 inside", joint.name),
              outline_of(joint, outside), shoulder_marks(joint, outside, mirrored)});
+        pattern.faces.back().marks.push_back(level_mark(joint, outside, mirrored));
     }
     const std::vector<Vec2> end = end_outline_of(joint);
-    if (!end.empty()) pattern.faces.push_back({words.say("%1 end", joint.name), end, {}});
+    if (!end.empty())
+        pattern.faces.push_back({words.say("%1 end", joint.name), end, end_level_mark(joint, end)});
     return pattern;
 }
 

@@ -48,11 +48,25 @@ Rect room_of(const Board &board) {
     return bounds(board.items()).grown(1);
 }
 
+/// Beside the level line, where it has a name to be hung by.
+void name_level_line(Board &board, const PatternFace &face, const Words &words) {
+    for (const Path &mark : face.marks) {
+        if (mark.line != Line::centre) continue;
+        const Vec2 a = mark.points.front(), b = mark.points.back();
+        std::vector<Vec2> places;
+        for (const double share : {0.5, 0.3, 0.7, 0.15, 0.85})
+            for (const double off : {3.0, -3.0})
+                places.push_back(a + share * (b - a) + Vec2{0, off});
+        board.put(words_at(words.say("LL"), {}, 3.5, true), places);
+    }
+}
+
 /// Each of its words stands whole on one of the sheets of that size.
 Block template_block(const Pattern &pattern, const PatternFace &face, const Words &words, PaperSize size) {
     Board board = outlined(face);
     const Rect room = room_of(board);
     add_template_words(board, pattern, face, words, tile_windows(room, size));
+    name_level_line(board, face, words);
     return {room, std::move(board).finished()};
 }
 
@@ -136,7 +150,10 @@ Sheet template_drawing(const std::vector<Pattern> &patterns) {
             sheet.items.push_back(moved(Item(Path{face.outline, true, Line::visible, outline_layer}), by));
             for (const Path &mark : face.marks)
                 sheet.items.push_back(moved(Item(mark), by));
-            Text name = words_at(face.name, Vec2{box.centre().x, box.centre().y} + by, 7, false);
+            constexpr double over_line = 10; // the level line runs by the middle of what stands upright
+            Text name = words_at(face.name,
+                                 Vec2{box.centre().x, box.centre().y + (pattern.stands ? over_line : 0)} + by,
+                                 7, false);
             name.across = Across::middle;
             name.layer = text_layer;
             sheet.items.emplace_back(name);

@@ -23,14 +23,24 @@ struct Pole {
 bool alike(const std::vector<PoleMark> &a, const std::vector<PoleMark> &b) {
     constexpr double same = 0.01; // mm
     return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const PoleMark &x, const PoleMark &y) {
-        return x.seam == y.seam && std::abs(x.z - y.z) < same;
+        return x.seam == y.seam && x.line_of == y.line_of && std::abs(x.z - y.z) < same;
     });
 }
 
-std::vector<Pole> distinct_poles(const Layout &layout) {
+/// Seams, tops and level lines together, ascending; none where the corner has neither seam nor top.
+std::vector<PoleMark> all_marks(const Layout &layout, const CornerPlace &corner, UnitSystem units) {
+    std::vector<PoleMark> all = pole_marks(layout, corner);
+    if (all.empty()) return all;
+    for (PoleMark &line : line_marks(layout, corner, units))
+        all.push_back(std::move(line));
+    std::ranges::stable_sort(all, {}, &PoleMark::z);
+    return all;
+}
+
+std::vector<Pole> distinct_poles(const Layout &layout, UnitSystem units) {
     std::vector<Pole> poles;
     for (const CornerPlace &corner : layout.corners) {
-        std::vector<PoleMark> marks = pole_marks(layout, corner);
+        std::vector<PoleMark> marks = all_marks(layout, corner, units);
         const auto same =
             std::find_if(poles.begin(), poles.end(), [&](const Pole &p) { return alike(p.marks, marks); });
         if (same == poles.end())
@@ -46,12 +56,18 @@ std::vector<Mark> add_marks(Board &board, const Pole &pole, double from, double 
     std::vector<Mark> marks;
     int seam = 0, log = 0;
     for (const PoleMark &mark : pole.marks) {
-        const int number = mark.seam ? ++seam : ++log;
+        const bool line = mark.line_of > 0;
+        const int number = line ? mark.line_of : mark.seam ? ++seam : ++log;
         const double y = mark.z - from;
         if (y < 0 || y > end) continue;
-        const std::string name = mark.seam ? words.say("seam %1", number) : words.say("log %1", number);
+        const std::string name = line        ? words.say("LL, round %1", number)
+                                 : mark.seam ? words.say("seam %1", number)
+                                             : words.say("log %1", number);
         marks.push_back({y, words.length(mark.z) + " " + name, false});
-        board.add(Path{{{mark.seam ? 0 : pole_edge / 2, y}, {pole_edge, y}}, false, Line::visible, ""});
+        board.add(Path{{{mark.seam || line ? 0 : pole_edge / 2, y}, {pole_edge, y}},
+                       false,
+                       line ? Line::centre : Line::visible,
+                       ""});
     }
     return marks;
 }
@@ -120,7 +136,7 @@ std::vector<Sheet> full_size_poles(const Shell &shell, const Layout &layout, con
     const Words words = words_for(shell, layout, options);
     std::vector<Sheet> sheets;
     int number = 0;
-    for (const Pole &pole : distinct_poles(layout)) {
+    for (const Pole &pole : distinct_poles(layout, words.system())) {
         if (pole.marks.empty()) continue;
         const std::string anchor = "pole:" + std::to_string(++number);
         for (Sheet &sheet : sheets_of(pole, size, words, layout.name + " " + options.fields.date, anchor))

@@ -1,3 +1,4 @@
+#include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/pole/story_pole.h"
 #include "kernel/layout/cuts/asked.h"
 
@@ -15,6 +16,23 @@ bool meets(const Piece &piece, const CornerPlace &corner) {
 }
 
 } // namespace
+
+std::vector<PoleMark> line_marks(const Layout &layout, const CornerPlace &corner, UnitSystem units) {
+    std::vector<PoleMark> marks;
+    for (const Piece &piece : layout.pieces) {
+        if (piece.timber || !meets(piece, corner)) continue;
+        const Vec3 at = piece.frame.to_local({corner.centre.x, corner.centre.y, 0});
+        const double x = std::clamp(at.x, 0.0, piece.blank.length);
+        const double z = piece.frame.origin.z + features_of(piece, units).level.at.at(x);
+        const auto same = [&](const PoleMark &known) {
+            return known.line_of == piece.round && std::abs(known.z - z) < same_height;
+        };
+        if (std::none_of(marks.begin(), marks.end(), same))
+            marks.push_back({z, false, piece.tag, piece.round});
+    }
+    std::sort(marks.begin(), marks.end(), [](const PoleMark &a, const PoleMark &b) { return a.z < b.z; });
+    return marks;
+}
 
 std::vector<PoleMark> pole_marks(const Layout &layout, const CornerPlace &corner) {
     Vec3 arris = layout.walls.at(corner.starts).frame.origin;

@@ -59,6 +59,7 @@ constexpr Entry entries[] = {
      "Hauteurs depuis la fondation. À droite : hauts des pièces ; chacune est tracée sur celles où elle "
      "repose."},
     {"Joist plan", "Plan des solives"},
+    {"LL, round %1", "LN, rang %1"},
     {"Length", "Longueur"},
     {"Log", "Pièce"},
     {"Logs too small here for their tags, from left to right",
