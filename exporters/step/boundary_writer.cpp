@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <tuple>
 
 namespace roundlay::step {
 
@@ -104,10 +106,14 @@ class SolidWriter {
         return data_.add("ELLIPSE", "", place, rim.semi_major, rim.semi_minor);
     }
 
+    /// Each once: a bore's wall, its rim and its bottom share one.
     Ref placement(Vec3 origin, Vec3 axis, Vec3 across) {
-        const Ref point = data_.add("CARTESIAN_POINT", "", to_finest(origin));
-        return data_.add("AXIS2_PLACEMENT_3D", "", point, directions_.direction(axis),
-                         directions_.direction(across));
+        const Vec3 at = to_finest(origin);
+        const Ref z = directions_.direction(axis), x = directions_.direction(across);
+        const auto [entry, is_new] = placements_.try_emplace({at.x, at.y, at.z, z.id, x.id});
+        if (is_new)
+            entry->second = data_.add("AXIS2_PLACEMENT_3D", "", data_.add("CARTESIAN_POINT", "", at), z, x);
+        return entry->second;
     }
 
     /// Where a cylinder's own normal points into the wood, the last attribute of its face says so.
@@ -143,6 +149,9 @@ class SolidWriter {
 
     Ref write_plane(const BoundaryFace &face) {
         const BoundaryEdge &first = b_.edges[at(face.loops[0][0].edge)];
+        if (first.is_rim())
+            if (const Rim rim = rim_of(b_.bores[*first.bore], first.upper); rim.level)
+                return data_.add("PLANE", "", placement(rim.centre, face.plane.normal, rim.major));
         const Vec3 across =
             first.is_rim()
                 ? east
@@ -158,6 +167,7 @@ class SolidWriter {
     const Boundary &b_;
     Directions directions_;
     std::vector<Ref> points_, vertices_, edges_;
+    std::map<std::tuple<double, double, double, int, int>, Ref> placements_;
 };
 
 } // namespace
