@@ -69,7 +69,7 @@ TEST_CASE("a template's outline is that of its tail") {
         CHECK(cut.far.outside == Approx(200));
         CHECK(cut.far.inside == Approx(200));
     }
-    CHECK(area_of(ring) == Approx(60 * 210 + (outer + inner) / 2 * 200));
+    CHECK(area_of(ring) == Approx(past_shoulder * 210 + (outer + inner) / 2 * 200));
     CHECK(area_of(end_outline_of(*joint)) == Approx((outer + inside) / 2 * 200));
     CHECK(inside == Approx(outer + 2 * 25)); // top and underside both slope 1:8 across
 }
@@ -184,7 +184,7 @@ TEST_CASE("tailed joists and their pockets have templates from above") {
         INFO(pattern.where);
         // the end is as wide as the joist and narrows by 15 mm on either side over 75 mm
         const double tail = 75 * (100 + 70) / 2.0;
-        CHECK(area_of(ring) == Approx(pocket ? tail : tail + 60 * 100).epsilon(0.02));
+        CHECK(area_of(ring) == Approx(pocket ? tail : tail + past_shoulder * 100).epsilon(0.02));
         CHECK(pattern.tags.size() >= 2);
     }
     CHECK(ends == 1);

@@ -138,10 +138,10 @@ Block tail_drawing(const Joint &joint, const Words &words, double scale) {
     for (const bool outside : {true, false}) {
         Face face(board, joint, words, scale, outside);
         const Rect extent = face.extent();
-        face.draw({x - extent.x0, 0});
         top = std::max(top, extent.y1);
         add_name(board, outside ? words.say("Outside") : words.say("Inside"),
                  {x, extent.y1 + over_faces - 3});
+        face.draw({x - extent.x0, 0}); // its numbers find places beside its name
         x += extent.width() + between_faces;
         const std::vector<Vec2> end = outside ? end_outline_of(joint) : std::vector<Vec2>{};
         if (end.empty()) continue;

@@ -9,7 +9,7 @@
 
 namespace roundlay::sheets {
 
-inline constexpr double past_shoulder = 60; ///< mm of log shown beyond a cut, to hold the template by
+inline constexpr double past_shoulder = 40; ///< mm of log shown beyond a cut, to hold the template by
 inline constexpr double alike_by = 0.01;    ///< mm: what differs by less is the same template
 
 /// One cut of a joint, measured from the end of the log's blank; of a notch in the run of a log, measured

@@ -32,10 +32,19 @@ std::string list_of(const std::vector<std::string> &tags) {
     return all;
 }
 
-std::vector<Lettered> lines_of(const Pattern &pattern, const PatternFace &face, const Words &words,
-                               double width, double name_height) {
-    std::vector<Lettered> lines{{face.name, name_height},
+std::vector<Lettered> lines_of(const PrintedShape &shape, const Words &words, double width,
+                               double name_height) {
+    const Pattern &pattern = shape.pattern;
+    std::vector<Lettered> lines{{shape.face.name, name_height},
                                 {pattern.where, name_height > 3.5 ? 3.5 : least_lettering}};
+    if (!shape.as_it_is.empty())
+        for (const std::string &line :
+             wrapped(words.say("also %1", list_of(shape.as_it_is)), width, least_lettering))
+            lines.push_back({line, least_lettering});
+    if (!shape.turned_over.empty())
+        for (const std::string &line :
+             wrapped(words.say("turned over %1", list_of(shape.turned_over)), width, least_lettering))
+            lines.push_back({line, least_lettering});
     const std::size_t count = pattern.tags.size();
     const std::string tags = list_of(pattern.tags);
     const std::string pieces =
@@ -160,14 +169,13 @@ std::vector<Try> tries_in(const std::vector<Rect> &rooms) {
 }
 
 /// The lines that found room; where that is not all, cut short so that the last one says so.
-std::vector<Text> best_words(const Board &board, const Pattern &pattern, const PatternFace &face,
-                             const Words &words, const std::vector<Rect> &sheets,
-                             const std::vector<Try> &tries) {
+std::vector<Text> best_words(const Board &board, const PrintedShape &shape, const Words &words,
+                             const std::vector<Rect> &sheets, const std::vector<Try> &tries) {
     std::vector<Text> best;
     std::size_t most = 0;
     for (const Try &way : tries) {
-        std::vector<Lettered> lines = lines_of(pattern, face, words, way.width, way.name_height);
-        const Placer placer(board, face, sheets, way.room);
+        std::vector<Lettered> lines = lines_of(shape, words, way.width, way.name_height);
+        const Placer placer(board, shape.face, sheets, way.room);
         std::vector<Text> texts = placer.placed(lines, way.left);
         if (texts.size() == lines.size()) return texts;
         const Lettered more{words.say("and more, see the list of templates"), least_lettering};
@@ -204,12 +212,12 @@ void add_arrow(Board &board, const PatternFace &face, const std::string &up_word
 
 } // namespace
 
-void add_template_words(Board &board, const Pattern &pattern, const PatternFace &face, const Words &words,
+void add_template_words(Board &board, const PrintedShape &shape, const Words &words,
                         const std::vector<Rect> &windows) {
     const std::vector<Rect> rooms = rooms_of(board, windows);
-    for (const Text &text : best_words(board, pattern, face, words, windows, tries_in(rooms)))
+    for (const Text &text : best_words(board, shape, words, windows, tries_in(rooms)))
         board.add(text);
-    if (pattern.stands) add_arrow(board, face, words.say("up"), windows, rooms);
+    if (shape.pattern.stands) add_arrow(board, shape.face, words.say("up"), windows, rooms);
 }
 
 } // namespace roundlay::sheets

@@ -4,6 +4,7 @@
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/one_to_one/full_size.h"
+#include "exporters/sheets/pattern/shapes.h"
 #include "exporters/sheets/pattern/template_words.h"
 
 #include <algorithm>
@@ -62,11 +63,11 @@ void name_level_line(Board &board, const PatternFace &face, const Words &words) 
 }
 
 /// Each of its words stands whole on one of the sheets of that size.
-Block template_block(const Pattern &pattern, const PatternFace &face, const Words &words, PaperSize size) {
-    Board board = outlined(face);
+Block template_block(const PrintedShape &shape, const Words &words, PaperSize size) {
+    Board board = outlined(shape.face);
     const Rect room = room_of(board);
-    add_template_words(board, pattern, face, words, tile_windows(room, size));
-    name_level_line(board, face, words);
+    add_template_words(board, shape, words, tile_windows(room, size));
+    name_level_line(board, shape.face, words);
     return {room, std::move(board).finished()};
 }
 
@@ -78,14 +79,33 @@ bool is_cut(const ToMake &to_make, Index<Piece> piece) {
     return std::ranges::any_of(*to_make[piece], [](bool made) { return made; });
 }
 
+/// Which sheets serve its faces.
+std::string printed_as(const Pattern &pattern, const std::vector<PrintedShape> &shapes, const Words &words) {
+    std::string all;
+    for (const PatternFace &face : pattern.faces)
+        for (const PrintedShape &shape : shapes) {
+            const auto is_in = [&](const std::vector<std::string> &names) {
+                return std::ranges::find(names, face.name) != names.end();
+            };
+            const std::string &name = shape.face.name;
+            if (name == face.name || is_in(shape.as_it_is))
+                all += (all.empty() ? "" : "; ") + name;
+            else if (is_in(shape.turned_over))
+                all += (all.empty() ? "" : "; ") + words.say("%1 turned over", name);
+        }
+    return all;
+}
+
 Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &words) {
     Table table = table_called(words, words.say("Templates at full size: which pieces they are for"));
     table.columns = {flush_left(words.say("No."), 12), flush_left(words.say("Where"), 36),
-                     flush_left(words.say("Blank"), 34), flush_left(words.say("Pieces"), 70)};
+                     flush_left(words.say("Blank"), 34), flush_left(words.say("Printed as"), 40),
+                     flush_left(words.say("Pieces"), 60)};
+    const std::vector<PrintedShape> shapes = printed_shapes(patterns);
     for (const Pattern &pattern : patterns)
         table.rows.push_back({pattern.name, pattern.where,
                               words.length(pattern.width) + " \u00D7 " + words.length(pattern.height),
-                              list_of(pattern.tags)});
+                              printed_as(pattern, shapes, words), list_of(pattern.tags)});
     return table;
 }
 
@@ -126,16 +146,16 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
     const std::string title = words.say("Templates");
     std::vector<Sheet> sheets =
         list_sheets(list_of_patterns(patterns, words), size, {title, title, "", footer, words});
-    for (const Pattern &pattern : patterns)
-        for (const PatternFace &face : pattern.faces) {
-            const Block bare{room_of(outlined(face)), {}};
-            const PaperSize lying = turned(size);
-            const bool turn = count_of_tiles(bare, lying) < count_of_tiles(bare, size);
-            const Block block = template_block(pattern, face, words, turn ? lying : size);
-            const FullSizeWords names{face.name, title, "template:" + face.name, footer, words};
-            for (Sheet &sheet : tiled(block, turn ? lying : size, names))
-                sheets.push_back(std::move(sheet));
-        }
+    for (const PrintedShape &shape : printed_shapes(patterns)) {
+        const Block bare{room_of(outlined(shape.face)), {}};
+        const PaperSize lying = turned(size);
+        const bool turn = count_of_tiles(bare, lying) < count_of_tiles(bare, size);
+        const Block block = template_block(shape, words, turn ? lying : size);
+        const std::string &name = shape.face.name;
+        const FullSizeWords names{name, title, "template:" + name, footer, words};
+        for (Sheet &sheet : tiled(block, turn ? lying : size, names))
+            sheets.push_back(std::move(sheet));
+    }
     return sheets;
 }
 

@@ -68,6 +68,7 @@ constexpr Entry entries[] = {
     {"Name", "Nom"},
     {"Openings too small here for their names and sizes, places from the left",
      "Ouvertures trop petites ici pour leurs noms et cotes, places depuis la gauche"},
+    {"Printed as", "Imprimé comme"},
     {"Rods, bolts and wiring that come out of the foundation",
      "Tirants, boulons et câblage qui sortent de la fondation"},
     {"Round %1", "Rang %1"},
@@ -103,6 +104,7 @@ constexpr Entry entries[] = {
     {"Wall elevation", "Élévation de mur"},
     {"What", "Quoi"},
     {"Width", "Largeur"},
+    {"also %1", "aussi %1"},
     {"diagonal %1", "diagonale %1"},
     {"elevations from %1 and %2", "élévations vues %1 et %2"},
     {"elevations from outside and inside", "élévations de l’extérieur et de l’intérieur"},
@@ -127,6 +129,7 @@ constexpr Entry entries[] = {
     {"through door", "par la porte"},
     {"through the wall", "par le mur"},
     {"through window", "par la fenêtre"},
+    {"turned over %1", "retourné %1"},
 };
 
 } // namespace
