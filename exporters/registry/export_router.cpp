@@ -7,11 +7,19 @@ namespace roundlay {
 
 namespace {
 
+std::vector<RouterMark> marks_of(const sheets::PatternFace &face) {
+    std::vector<RouterMark> marks;
+    for (const sheets::Path &path : face.marks)
+        for (std::size_t i = 0; i + 1 < path.points.size(); ++i)
+            marks.push_back({path.points[i], path.points[i + 1]});
+    return marks;
+}
+
 std::vector<RouterShape> shapes_of(const std::vector<sheets::Pattern> &patterns) {
     std::vector<RouterShape> shapes;
     for (const sheets::Pattern &pattern : patterns)
         for (const sheets::PatternFace &face : pattern.faces)
-            shapes.push_back({face.name, face.outline});
+            shapes.push_back({face.name, face.outline, marks_of(face)});
     return shapes;
 }
 

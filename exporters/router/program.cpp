@@ -65,14 +65,23 @@ class Writer {
         return " F" + decimals(in_thousandths(feed));
     }
 
+    void rapid_to(Place to) {
+        rapid_up();
+        at_ = to;
+        line("G0 X" + decimals(at_.x) + " Y" + decimals(at_.y));
+    }
+
     void add(const RouterPlace &place) {
         const RouterTemplate &which = job_.templates[place.which];
         const RouterContour &contour = which.contour;
         const auto put = [&](Vec2 p) { return printed(on_board(job_, place, p)); };
         text_ += as_comment(which.uses.front().name);
-        rapid_up();
-        at_ = put(contour.lead_from);
-        line("G0 X" + decimals(at_.x) + " Y" + decimals(at_.y));
+        for (const RouterMark &mark : which.marks) { // while the board still holds the template
+            rapid_to(put(mark.from));
+            down_or_up(-*job_.stated.scribe);
+            straight(put(mark.to));
+        }
+        rapid_to(put(contour.lead_from));
         const std::vector<double> depths = pass_depths(job_.stated);
         for (const double depth : depths) {
             if (depth != depths.front()) straight(put(contour.lead_from));
@@ -151,6 +160,11 @@ void add_stated(std::string &head, const RouterOptions &o, const Voice &voice) {
     say(voice.say("The deepest cut is %1 below the top, %2 into what the board lies on; the tool moves from "
                   "place to place %3 over the top.",
                   mm(o.board->thickness + o.through), mm(o.through), mm(o.safe_height)));
+    if (o.scribe)
+        say(voice.say(
+            "Marks of shoulders and level lines are grooves %1 deep and as wide as the tool: the line "
+            "is their middle.",
+            mm(*o.scribe)));
     say(voice.say("Each template is held by tabs %1 wide and %2 high: cut them when the board is off the "
                   "machine.",
                   mm(o.tab_width), mm(o.tab_height)));

@@ -31,6 +31,19 @@ Extent extent_of(const std::vector<Vec2> &ring) {
     return extent;
 }
 
+bool is_near(Vec2 a, Vec2 b) {
+    return std::hypot(a.x - b.x, a.y - b.y) <= same_template_by;
+}
+
+/// The same outline point by point, and the same marks.
+bool lies_on(const RouterTemplate &other, const std::vector<Vec2> &ring, Vec2 low,
+             const std::vector<RouterMark> &marks) {
+    return std::ranges::equal(other.outline, ring, [&](Vec2 a, Vec2 b) { return is_near(a, b - low); }) &&
+           std::ranges::equal(other.marks, marks, [](const RouterMark &a, const RouterMark &b) {
+               return is_near(a.from, b.from) && is_near(a.to, b.to);
+           });
+}
+
 class Maker {
   public:
     Maker(const std::vector<RouterShape> &shapes, RouterOptions complete) : shapes_(shapes) {
@@ -53,18 +66,28 @@ class Maker {
         if (!is_simple(ring))
             return job_.left_out.push_back(
                 said("the outline of %1 crosses itself or has no inside: it cannot be cut out", shape.name));
+        const auto [low, high] = extent_of(ring);
+        std::vector<RouterMark> marks;
+        if (job_.stated.scribe)
+            for (const RouterMark &mark : shape.marks)
+                marks.push_back({mark.from - low, mark.to - low});
         for (RouterTemplate &other : job_.templates) {
+            if (!marks.empty() || !other.marks.empty()) {
+                // Turned or turned over, its marks would lie elsewhere, or underneath.
+                if (!lies_on(other, ring, low, marks)) continue;
+                return other.uses.push_back({shape.name, false});
+            }
             const bool alike = are_alike(other.outline, ring, same_template_by);
             if (!alike && !are_alike(other.outline, turned_over(ring), same_template_by)) continue;
             return other.uses.push_back({shape.name, !alike});
         }
-        const auto [low, high] = extent_of(ring);
         for (Vec2 &p : ring)
             p = p - low;
         RouterTemplate made;
         made.uses = {{shape.name, false}};
         made.outline = std::move(ring);
         made.size = high - low;
+        made.marks = std::move(marks);
         job_.templates.push_back(std::move(made));
     }
 

@@ -33,12 +33,19 @@ struct RouterOptions {
     std::optional<double> spacing;    ///< between two templates; else usual_air
     int tabs = 4;                     ///< bridges that hold a template, 2 to 20
     double tab_width = 8, tab_height = 3;
+    std::optional<double> scribe; ///< how deep marks are cut, as grooves as wide as the tool; else none are
+};
+
+/// A straight line on a template, from end to end: the middle of a shallow groove.
+struct RouterMark {
+    Vec2 from, to;
 };
 
 /// What is to be cut out: its outline stays, the wood round it goes.
 struct RouterShape {
     std::string name;
     std::vector<Vec2> outline; ///< closed, counter-clockwise, does not cross itself
+    std::vector<RouterMark> marks;
 };
 
 /// An inner corner that a round tool leaves full.
@@ -75,6 +82,7 @@ struct RouterTemplate {
     Vec2 size;
     RouterContour contour;
     std::vector<InnerCorner> corners;
+    std::vector<RouterMark> marks; ///< cut before the outline; empty where no depth is stated
 };
 
 struct RouterPlace {

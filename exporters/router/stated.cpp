@@ -27,6 +27,7 @@ class Judge {
         tool();
         speeds();
         depths();
+        marks();
         airs();
         tabs();
         return std::move(problems_);
@@ -82,6 +83,16 @@ class Judge {
         if (!(o_.through >= 0 && o_.through <= deepest_through))
             say(said("a cut of %1 below the board: 0 to %2 is needed", fine(o_.through),
                      fine(deepest_through)));
+    }
+
+    void marks() {
+        if (!o_.scribe) return;
+        if (!(*o_.scribe > 0) || (o_.board && *o_.scribe > o_.board->thickness / 2))
+            say(said("marks %1 deep: over 0 and at most half of the board's thickness is needed",
+                     fine(*o_.scribe)));
+        else if (o_.depth_step && *o_.scribe > *o_.depth_step)
+            say(said("marks %1 deep are more than one pass takes off: at most %2 is needed", fine(*o_.scribe),
+                     fine(*o_.depth_step)));
     }
 
     void airs() {

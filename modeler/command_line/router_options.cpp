@@ -82,6 +82,11 @@ void add_router_options(CLI::App &app, RouterWords &words) {
     add("--safe-height", words.safe_height,
         "of the router: how far over the board it moves from place to place, over all clamps (else 20 mm)",
         "LENGTH");
+    add("--scribe", words.scribe,
+        "of the router: how deep shoulders and level lines are marked, by grooves as wide as the tool whose "
+        "middle is the line; templates that are another's mirror image then are cut for themselves (else no "
+        "marks)",
+        "LENGTH");
     add("--margin", words.margin, "of the router: from the board's border to a template", "LENGTH");
     add("--spacing", words.spacing, "of the router: between two templates", "LENGTH");
     add("--tabs", words.tabs, "of the router: bridges that hold each template, 2 to 20 (else 4)", "COUNT");
@@ -98,6 +103,7 @@ RouterOptions router_options_of(const RouterWords &words, UnitSystem units) {
     length("--feed", words.feed, options.feed);
     length("--plunge", words.plunge, options.plunge);
     length("--depth-step", words.depth_step, options.depth_step);
+    length("--scribe", words.scribe, options.scribe);
     length("--margin", words.margin, options.margin);
     length("--spacing", words.spacing, options.spacing);
     if (!words.spindle.empty()) options.spindle = number_typed("--spindle", words.spindle);

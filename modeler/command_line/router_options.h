@@ -13,7 +13,8 @@ class App;
 namespace roundlay {
 
 struct RouterWords {
-    std::string board, tool, feed, plunge, spindle, depth_step, safe_height, margin, spacing, tabs, tab;
+    std::string board, tool, feed, plunge, spindle, depth_step, safe_height, scribe, margin, spacing, tabs,
+        tab;
 };
 
 void add_router_options(CLI::App &app, RouterWords &words);

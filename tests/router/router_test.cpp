@@ -18,11 +18,18 @@ using namespace roundlay::test;
 
 namespace {
 
+std::vector<RouterMark> marks_of(const sheets::PatternFace &face) {
+    std::vector<RouterMark> marks;
+    for (const sheets::Path &path : face.marks)
+        marks.push_back({path.points.front(), path.points.back()});
+    return marks;
+}
+
 std::vector<RouterShape> shapes_of(const Layout &layout) {
     std::vector<RouterShape> shapes;
     for (const sheets::Pattern &pattern : sheets::patterns_of(layout))
         for (const sheets::PatternFace &face : pattern.faces)
-            shapes.push_back({face.name, face.outline});
+            shapes.push_back({face.name, face.outline, marks_of(face)});
     return shapes;
 }
 
@@ -131,6 +138,41 @@ TEST_CASE("programs leave the templates of random shells with random tools") {
     }));
     std::printf("random shells: %zu templates cut, %zu times a set was refused\n", cut, narrow);
     CHECK(cut > 20);
+}
+
+TEST_CASE("marks are cut as deep as is stated, on each template that has them, and nowhere else") {
+    std::size_t marks = 0;
+    for (const std::string name : {"one-room", "ell-house", "long-house"}) {
+        const auto read = read_document_file(std::filesystem::path(ROUNDLAY_DEMOS) / (name + ".roundlay"));
+        REQUIRE(read.shell);
+        const auto shapes = shapes_of(lay_out(*read.shell));
+        RouterOptions options = all_stated();
+        options.board = RouterBoardSize{2440, 1220, 12}, options.scribe = 0.5;
+        const RouterJob job = job_of(shapes, options);
+        const Faults faults = faults_of_job(job, shapes);
+        INFO(name << ": " << (faults.empty() ? "" : faults.front()));
+        CHECK(faults.empty());
+        for (const RouterTemplate &which : job.templates) {
+            marks += which.marks.size();
+            for (const RouterUse &use : which.uses)
+                CHECK((which.marks.empty() || !use.turned_over));
+        }
+        const std::string text = program_text(job, 0, "Test", Voice());
+        CHECK_THAT(text, ContainsSubstring("Marks of shoulders"));
+        router_test::Setting setting = setting_of(job.stated);
+        setting.scribe = 0.4; // as if it were to be shallower
+        CHECK_FALSE(
+            router_test::faults_of(text, setting, wanted_on(job, 0, shapes), corners_on(job, 0)).empty());
+        options.scribe.reset();
+        for (const RouterTemplate &which : job_of(shapes, options).templates)
+            CHECK(which.marks.empty());
+    }
+    CHECK(marks > 20);
+    RouterOptions deep = all_stated();
+    deep.scribe = 4;
+    CHECK(tells(refused({plate()}, deep), "more than one pass takes off: at most 3"));
+    deep.scribe = 0;
+    CHECK(tells(refused({plate()}, deep), "over 0 and at most half of the board"));
 }
 
 TEST_CASE("the simulator finds what is planted") {

@@ -32,6 +32,10 @@ constexpr Entry entries[] = {
     {"Each template is held by tabs %1 wide and %2 high: cut them when the board is off the machine.",
      "Chaque gabarit est tenu par des attaches larges de %1 et hautes de %2 : à couper quand le panneau "
      "n’est plus sur la machine."},
+    {"Marks of shoulders and level lines are grooves %1 deep and as wide as the tool: the line is their "
+     "middle.",
+     "Les repères des épaulements et des lignes de niveau sont des rainures profondes de %1 et larges comme "
+     "l’outil : la ligne est leur milieu."},
     {"Numbers are millimetres (G21), whatever the document is in.",
      "Les nombres sont des millimètres (G21), quelles que soient les unités du document."},
     {"Round each template clockwise. The program does not wait for the spindle: it must run at its speed "
@@ -66,6 +70,10 @@ constexpr Entry entries[] = {
     {"a tool of %1 does not cut templates: %2 to %3 is needed",
      "un outil de %1 ne taille pas de gabarits : il faut %2 à %3"},
     {"inner corners that keep the tool's radius", "angles rentrants qui gardent le rayon de l’outil"},
+    {"marks %1 deep are more than one pass takes off: at most %2 is needed",
+     "des repères profonds de %1 sont plus que n’enlève une passe : il faut au plus %2"},
+    {"marks %1 deep: over 0 and at most half of the board's thickness is needed",
+     "des repères profonds de %1 : il faut plus de 0 et au plus la moitié de l’épaisseur du panneau"},
     {"no board is stated: its length, width and thickness are needed (--board)",
      "aucun panneau n’est indiqué : il faut sa longueur, sa largeur et son épaisseur (--board)"},
     {"no depth step is stated: how much one pass may take off is needed (--depth-step)",

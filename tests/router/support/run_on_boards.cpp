@@ -16,9 +16,9 @@ RouterOptions all_stated() {
 }
 
 router_test::Setting setting_of(const RouterOptions &o) {
-    return {o.board->length, o.board->width, o.board->thickness, *o.tool,
-            o.through,       o.safe_height,  o.tab_width,        o.tab_height,
-            o.tabs,          *o.feed,        *o.plunge,          *o.depth_step};
+    return {o.board->length, o.board->width, o.board->thickness,  *o.tool, o.through,
+            o.safe_height,   o.tab_width,    o.tab_height,        o.tabs,  *o.feed,
+            *o.plunge,       *o.depth_step,  o.scribe.value_or(0)};
 }
 
 std::vector<router_test::Wanted> wanted_on(const RouterJob &job, std::size_t board,
@@ -32,11 +32,16 @@ std::vector<router_test::Wanted> wanted_on(const RouterJob &job, std::size_t boa
             low = {std::min(low.x, p.x), std::min(low.y, p.y)};
             high = {std::max(high.x, p.x), std::max(high.y, p.y)};
         }
-        router_test::Wanted one{name, {}};
+        router_test::Wanted one{name, {}, {}};
+        const auto put = [&, turned = place.turned, corner = place.at](Vec2 p) {
+            const double x = turned ? high.y - p.y : p.x - low.x, y = turned ? p.x - low.x : p.y - low.y;
+            return router_test::Point{corner.x + x, corner.y + y};
+        };
+        if (job.stated.scribe)
+            for (const RouterMark &mark : shape->marks)
+                one.marks.emplace_back(put(mark.from), put(mark.to));
         for (const Vec2 p : shape->outline) {
-            const double x = place.turned ? high.y - p.y : p.x - low.x,
-                         y = place.turned ? p.x - low.x : p.y - low.y;
-            const router_test::Point at{place.at.x + x, place.at.y + y};
+            const router_test::Point at = put(p);
             if (one.outline.empty() ||
                 std::hypot(at.x - one.outline.back().x, at.y - one.outline.back().y) > 1e-9)
                 one.outline.push_back(at);

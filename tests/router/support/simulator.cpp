@@ -75,7 +75,7 @@ class Judge {
     void gouges(const std::vector<Bit> &bits, const Wanted &wanted) {
         const auto &ring = wanted.outline;
         for (const Bit &bit : bits) {
-            if (std::min(bit.za, bit.zb) >= 0) continue;
+            if (std::min(bit.za, bit.zb) >= 0 || is_of_mark(bit, wanted)) continue;
             bool wood = inside(ring, bit.a) || inside(ring, bit.b);
             for (std::size_t i = 0; i < ring.size() && !wood; ++i)
                 wood = between_segments(bit.a, bit.b, ring[i], ring[(i + 1) % ring.size()]) <
@@ -131,9 +131,31 @@ class Judge {
             faults_.push_back(wanted.name + " has a tab of " + std::to_string(narrowest) + " mm");
     }
 
+    /// Each is cut from end to end, as deep as is stated.
+    void marks(const std::vector<Bit> &bits, const Wanted &wanted) {
+        for (const auto &[from, to] : wanted.marks)
+            for (const double t : {0.0, 0.25, 0.5, 0.75, 1.0}) {
+                const Point p{from.x + t * (to.x - from.x), from.y + t * (to.y - from.y)};
+                const bool cut = std::ranges::any_of(bits, [&](const Bit &bit) {
+                    return !bit.rapid && std::abs(bit.za + s_.scribe) < 0.0006 &&
+                           std::abs(bit.zb + s_.scribe) < 0.0006 && from_segment(bit.a, bit.b, p) < within;
+                });
+                if (!cut) return fault_at(p, wanted.name + " lacks a mark");
+            }
+    }
+
     std::vector<std::string> take() { return std::move(faults_); }
 
   private:
+    /// On its line, and no deeper than marks are.
+    bool is_of_mark(const Bit &bit, const Wanted &wanted) const {
+        if (std::min(bit.za, bit.zb) < -s_.scribe - 0.0006) return false;
+        return std::ranges::any_of(wanted.marks, [&](const auto &mark) {
+            return from_segment(mark.first, mark.second, bit.a) < within &&
+                   from_segment(mark.first, mark.second, bit.b) < within;
+        });
+    }
+
     void fault(const Bit &bit, const std::string &what) {
         faults_.push_back("line " + std::to_string(bit.line) + ": " + what);
     }
@@ -199,6 +221,7 @@ std::vector<std::string> faults_of(const std::string &program, const Setting &se
         const std::vector<Bit> near = near_to(read.bits, one, setting.tool);
         judge.gouges(near, one);
         judge.left(near, one);
+        judge.marks(near, one);
     }
     std::vector<std::string> faults = judge.take();
     const auto of_board = board_faults(read.bits, setting, wanted);

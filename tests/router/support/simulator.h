@@ -4,6 +4,7 @@
 #include "tests/router/support/program_reader.h"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace router_test {
@@ -17,6 +18,7 @@ struct KnownCorner {
 struct Wanted {
     std::string name;
     std::vector<Point> outline;
+    std::vector<std::pair<Point, Point>> marks = {}; ///< grooves on it, by their middle
 };
 
 struct Setting {
@@ -25,6 +27,7 @@ struct Setting {
     double tab_width = 0, tab_height = 0;
     int tabs = 0; ///< of each template at most; 2 at least
     double feed = 0, plunge = 0, depth_step = 0;
+    double scribe = 0; ///< how deep marks are; 0: there are none
 };
 
 /// Every fault of the program; empty where it leaves exactly what is wanted, within 0.05 mm.
