@@ -3,7 +3,7 @@
 
 #include "exporters/registry/registry.h"
 
-#include <array>
+#include <vector>
 
 namespace roundlay {
 
@@ -42,9 +42,9 @@ inline bool only_by_name(const ExportJob &) {
     return false;
 }
 
-/// In the order in which they run: quick and often looked at first.
-inline std::span<const Exporter> exporters_in_order() {
-    static const std::array table{
+/// Lists, paper and pictures.
+inline std::vector<Exporter> exporters_for_people() {
+    return {
         Exporter{"picture", said("picture"), said("picture.png, the shell as it will stand"), export_picture},
         Exporter{"list", said("list"),
                  said("cut list, list by tag, pegs, lengths to order and totals as CSV, and all of them as "
@@ -77,6 +77,12 @@ inline std::span<const Exporter> exporters_in_order() {
                  export_report, has_record},
         Exporter{"book", said("book"), said("book.pdf, cover, index, legend and all sheets in one"),
                  export_book},
+    };
+}
+
+/// Files for other programs and for machines.
+inline std::vector<Exporter> exporters_for_programs() {
+    return {
         Exporter{"step", said("STEP"),
                  said("shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),
                  export_step},
@@ -117,6 +123,16 @@ inline std::span<const Exporter> exporters_in_order() {
                       "body, openings, pegs and quantities; only where it is asked for"),
                  export_ifc, only_by_name},
     };
+}
+
+/// In the order in which they run: quick and often looked at first.
+inline std::span<const Exporter> exporters_in_order() {
+    static const std::vector<Exporter> table = [] {
+        std::vector<Exporter> all = exporters_for_people();
+        for (const Exporter &exporter : exporters_for_programs())
+            all.push_back(exporter);
+        return all;
+    }();
     return table;
 }
 

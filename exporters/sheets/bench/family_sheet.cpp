@@ -81,6 +81,7 @@ std::string some_tags(const Draft &draft, const Family &family, const Words &wor
 }
 
 std::string drawn_words(const Draft &draft, const Family &family, const Words &words) {
+    if (family.letters.letters.empty()) return words.unit_note();
     const std::string &tag = draft.layout.pieces[family.pieces[family.drawn]].tag;
     return words.say("Drawn: %1. Letters stand for the numbers of its row.", tag) + " " + words.unit_note();
 }

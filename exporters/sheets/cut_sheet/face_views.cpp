@@ -80,12 +80,15 @@ Strip strip_of(const ViewsWanted &wanted, bool upper) {
     const double length = wanted.piece->features.piece->blank.length;
     for (const Station &s : stations_of(wanted.piece->features))
         if (s.from_top == upper && s.x >= wanted.from && s.x <= wanted.to) strip.stations.push_back(s);
+    if (!upper && wanted.renamed) // told by their middles
+        for (const Scope &s : wanted.piece->features.scopes)
+            if (s.cut->use == ScopeUse::saddle) strip.stations.push_back({s.middle.outside, false});
+    std::ranges::sort(strip.stations, {}, &Station::x);
+    std::erase_if(strip.stations,
+                  [&](const Station &s) { return shown_as(wanted, wanted.words->length(s.x)).empty(); });
     if (!upper && strip.stations.empty()) return strip;
     if (wanted.from <= 0) strip.stations.insert(strip.stations.begin(), Station{0, upper});
     if (upper && wanted.to >= length) strip.stations.push_back({length, true});
-    std::erase_if(strip.stations, [&](const Station &s) {
-        return s.x != 0 && shown_as(wanted, wanted.words->length(s.x)).empty();
-    });
     for (const Station &s : strip.stations)
         strip.numbers.push_back(s.x == 0 ? wanted.words->length(0)
                                          : shown_as(wanted, wanted.words->length(s.x)));
