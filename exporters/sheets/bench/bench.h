@@ -15,6 +15,9 @@ SheetSet bench_set(const Layout &layout);
 /// first side on the outside), its four heights from the level line, outside and inside, at the end and at
 /// the shoulder, its bevels.
 Table joint_table(const std::vector<Joint> &joints, const Words &words);
+/// Which cuts it has, which way they slope and whether its end goes at a slant: joints of one sort look
+/// alike.
+std::string sort_of(const Joint &joint);
 /// Empty where no joint is cut.
 std::vector<Titled> tail_sheets(const Draft &draft, const std::vector<Joint> &joints, const Words &words);
 Titled family_sheet(const Draft &draft, const Family &family, const Words &words);

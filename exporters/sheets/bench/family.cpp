@@ -1,4 +1,4 @@
-#include "exporters/sheets/bench/family.h"
+#include "exporters/sheets/bench/bench.h"
 
 #include <algorithm>
 #include <optional>
@@ -12,6 +12,17 @@ struct Shape {
     std::string key;
     std::vector<std::string> numbers;
 };
+
+/// What the drawing shows of its joints, and what no number says.
+std::string sorts_of(const JointNames &names, const std::map<std::string, std::string> &sorts) {
+    std::string all;
+    const auto add = [&](const std::string &name) { all += (name.empty() ? "-" : sorts.at(name)) + ' '; };
+    add(names.datum);
+    add(names.far);
+    for (const auto &[corner, name] : names.at_corner)
+        add(name);
+    return all;
+}
 
 Shape shape_of(const BenchPiece &piece, const Piece &of, bool inches) {
     Shape shape;
@@ -151,6 +162,9 @@ Families families_of(const Draft &draft, const Words &words) {
     Families families;
     FoundJoints found = joints_found(draft.layout, words.system());
     const bool inches = words.system() == UnitSystem::imperial;
+    std::map<std::string, std::string> sorts; // by the joint's name
+    for (const Joint &joint : found.joints)
+        sorts[joint.name] = sort_of(joint);
     std::vector<std::string> keys;
     std::vector<std::vector<Member>> members;
     for (const Index<Piece> i : draft.layout.pieces.indices()) {
@@ -158,6 +172,7 @@ Families families_of(const Draft &draft, const Words &words) {
         if (stands_by_itself(piece)) continue;
         Member member{i, bench_piece(features_of(piece, words.system()), found.names[i], words), {}};
         Shape shape = shape_of(member.piece, piece, inches);
+        shape.key += sorts_of(found.names[i], sorts);
         member.numbers = std::move(shape.numbers);
         const auto known = std::ranges::find(keys, shape.key);
         const auto at = static_cast<std::size_t>(known - keys.begin());

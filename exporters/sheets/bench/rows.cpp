@@ -58,19 +58,30 @@ class Numbered {
         if (!n.cut->runs_on) {
             const bool datum = n.cut->end == End::datum;
             const std::string &name = datum ? names_.datum : names_.far;
-            rows.push_back({"T", (datum ? words_.say("Tail %1 at the datum end", name)
-                                        : words_.say("Tail %1 at the far end", name)) +
-                                     shoulder_words(n) + proud});
+            rows.push_back({marks_of(n), (datum ? words_.say("Tail %1 at the datum end", name)
+                                                : words_.say("Tail %1 at the far end", name)) +
+                                             shoulder_words(n) + proud});
             return;
         }
         const SawLine first = first_of(place);
         const std::string outside = words_.length(first.outside), inside = words_.length(first.inside);
         const std::string &name = names_.at_corner.at(place);
-        rows.push_back(
-            {"T", (outside == inside ? words_.say("Notch %1, its first side at %2", name, outside)
-                                     : words_.say("Notch %1, its first side at %2 outside and %3 inside",
-                                                  name, outside, inside)) +
-                      proud});
+        rows.push_back({marks_of(n), (outside == inside
+                                          ? words_.say("Notch %1, its first side at %2", name, outside)
+                                          : words_.say("Notch %1, its first side at %2 outside and %3 inside",
+                                                       name, outside, inside)) +
+                                         proud});
+    }
+
+    /// The numbers of all cuts of its joint.
+    std::string marks_of(const Notch &one) const {
+        std::string all;
+        for (const Notch &n : f_.notches) {
+            const bool same = one.cut->runs_on ? n.cut->runs_on && n.cut->corner == one.cut->corner
+                                               : !n.cut->runs_on && n.cut->end == one.cut->end;
+            if (same) all += (all.empty() ? "" : ", ") + std::to_string(n.number);
+        }
+        return all;
     }
 
     /// Where the log's run ends and the tail begins, or a notch near the end.
@@ -99,15 +110,22 @@ bool is_number(const std::string &mark) {
     return !mark.empty() && std::ranges::all_of(mark, [](char c) { return c >= '0' && c <= '9'; });
 }
 
+/// Of a row of the cut sheet's table of pockets.
+std::string pocket_words(const std::vector<std::string> &row, const Words &words) {
+    const std::string through = words.say("through"), top = words.say("top");
+    std::string all =
+        words.say("Pocket, its middle at %1, into the %2, %3 deep, %4 wide at the face and %5 at the back",
+                  row.at(1), row.at(2), row.at(3), row.at(4), row.at(5));
+    all += row.at(6) == through && row.at(7) == through
+               ? words.say(", open below")
+               : words.say(", its bed at %1 at the face and %2 at the back", row.at(6), row.at(7));
+    return all + (row.at(8) == top ? words.say(", open above") : words.say(", up to %1", row.at(8)));
+}
+
 void add_pocket_rows(std::vector<BenchRow> &rows, std::string &holds, const Features &f, const Words &words) {
     for (const auto &row : pocket_table(f, words).rows) {
         holds += (holds.empty() ? "" : ", ") + row.at(0) + " " + row.at(9);
-        rows.push_back(
-            {row.at(0),
-             words.say("Pocket, its middle at %1, into the %2, %3 deep, %4 wide at the face "
-                       "and %5 at the back, its bed at %6 at the face and %7 at the back",
-                       row.at(1), row.at(2), row.at(3), row.at(4), row.at(5), row.at(6), row.at(7)) +
-                 words.say(", up to %1", row.at(8))});
+        rows.push_back({row.at(0), pocket_words(row, words)});
     }
 }
 
@@ -162,6 +180,8 @@ BenchPiece bench_piece(const Features &features, const JointNames &names, const 
     add_pocket_rows(piece.rows, piece.holds, features, words);
     piece.is_cut = piece.rows.size() > lines;
     add_bores(piece.bores, features, words);
+    if (!piece.bores.empty())
+        piece.rows.push_back({"P", words.say("Bore at the places in the table of pieces")});
     return piece;
 }
 

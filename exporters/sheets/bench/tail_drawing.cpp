@@ -139,7 +139,7 @@ Block tail_drawing(const Joint &joint, const Words &words, double scale) {
         Face face(board, joint, words, scale, outside);
         const Rect extent = face.extent();
         top = std::max(top, extent.y1);
-        add_name(board, outside ? words.say("Outside") : words.say("Inside"),
+        add_name(board, outside ? words.say("Outside") : words.say("Inside, as it stands"),
                  {x, extent.y1 + over_faces - 3});
         face.draw({x - extent.x0, 0}); // its numbers find places beside its name
         x += extent.width() + between_faces;
@@ -150,7 +150,10 @@ Block tail_drawing(const Joint &joint, const Words &words, double scale) {
         for (const Vec2 &p : end)
             ring.push_back({x + scale * p.x, scale * p.y}), room = joined(room, ring.back());
         board.add(Path{ring, true, Line::visible, ""});
-        add_name(board, words.say("End"), {x, room.y1 + over_faces - 3});
+        add_name(board,
+                 joint.end == End::datum ? words.say("End, outside on the right")
+                                         : words.say("End, outside on the left"),
+                 {x, room.y1 + over_faces - 3});
         x = room.x1 + between_faces;
     }
     board.add(lettered(joint.name, {0, top + over_faces + 2}, 5, true, Role::caption));

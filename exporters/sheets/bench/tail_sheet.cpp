@@ -90,8 +90,8 @@ Table joint_table(const std::vector<Joint> &joints, const Words &words) {
     table.columns = {flush_left(words.say("Tail"), 12),
                      flush_left(words.say("Where"), 24),
                      flush_left(words.say("Cut"), 14),
-                     flush_left(words.say("Begins at"), 34),
-                     flush_left(words.say("Ends at"), 34),
+                     flush_left(words.say("Begins, from the end"), 34),
+                     flush_left(words.say("Ends, from the end"), 34),
                      flush_right(words.say("End, outside"), 20),
                      flush_right(words.say("End, inside"), 20),
                      flush_right(words.say("Shoulder, outside"), 20),
@@ -106,6 +106,12 @@ Table joint_table(const std::vector<Joint> &joints, const Words &words) {
 
 namespace {
 
+/// The first of its sort.
+std::string drawn_as(const std::vector<Joint> &joints, const Joint &joint) {
+    const std::string sort = sort_of(joint);
+    return std::ranges::find_if(joints, [&](const Joint &j) { return sort_of(j) == sort; })->name;
+}
+
 /// How high the tail is when both its cuts are made, where they lie over one another: to be measured last.
 Table check_table(const std::vector<Joint> &joints, const Words &words) {
     Table table = table_called(words, words.say("Check: how high the tail is when it is cut"));
@@ -114,6 +120,7 @@ Table check_table(const std::vector<Joint> &joints, const Words &words) {
                      flush_right(words.say("End, inside"), 20),
                      flush_right(words.say("Shoulder, outside"), 20),
                      flush_right(words.say("Shoulder, inside"), 20),
+                     flush_left(words.say("Drawn as"), 18),
                      flush_left(words.say("Pieces"), 60)};
     for (const Joint &joint : joints) {
         std::vector<std::string> row{joint.name};
@@ -131,6 +138,7 @@ Table check_table(const std::vector<Joint> &joints, const Words &words) {
                 row.push_back(words.length(high));
         } else
             row.insert(row.end(), 4, "-");
+        row.push_back(joints.size() > most_drawn ? drawn_as(joints, joint) : joint.name);
         constexpr std::size_t most = 8;
         std::string tags;
         for (std::size_t i = 0; i < std::min(most, joint.tags.size()); ++i)
@@ -142,25 +150,28 @@ Table check_table(const std::vector<Joint> &joints, const Words &words) {
     return table;
 }
 
-/// Which cuts it has and where: of many joints one of each sort is drawn.
+} // namespace
+
 std::string sort_of(const Joint &joint) {
     std::string sort = joint.within ? "within" : joint.end == End::datum ? "datum" : "far";
-    for (const JointCut &cut : joint.cuts)
+    const auto sign = [](double v) { return std::abs(v) < same_station ? '0' : v < 0 ? '-' : '+'; };
+    for (const JointCut &cut : joint.cuts) {
+        const Heights h = heights_of(joint, cut);
         sort += cut.side == Side::top ? 't' : 'u';
+        sort += sign(h.end_out - h.shoulder_out);
+        sort += sign(h.end_out - h.end_in);
+        sort += sign(cut.far.outside - cut.far.inside);
+    }
     return sort;
 }
-
-} // namespace
 
 std::vector<Titled> tail_sheets(const Draft &draft, const std::vector<Joint> &joints, const Words &words) {
     if (joints.empty()) return {};
     const Scale &scale = tail_scale(words.system());
     std::vector<Page> pages{empty_page(draft.size())};
-    std::vector<std::string> sorts;
+    const bool all_drawn = joints.size() <= most_drawn;
     for (const Joint &joint : joints) {
-        const std::string sort = sort_of(joint);
-        if (joints.size() > most_drawn && std::ranges::find(sorts, sort) != sorts.end()) continue;
-        sorts.push_back(sort);
+        if (!all_drawn && drawn_as(joints, joint) != joint.name) continue;
         put_on(pages, draft.size(), std::make_shared<const Block>(tail_drawing(joint, words, scale.ratio)));
     }
     for (const Table &table : {joint_table(joints, words), check_table(joints, words)})
@@ -168,8 +179,10 @@ std::vector<Titled> tail_sheets(const Draft &draft, const std::vector<Joint> &jo
     const std::string title = words.say("Tails and notches");
     std::vector<Titled> all;
     all.push_back({std::move(pages),
-                   {title, words.say("each once, by its letter"), words.say("Bench sheet"), "T",
-                    said_scale(&scale, words), true, words.unit_note()},
+                   {title,
+                    all_drawn ? words.say("each once, by its letter")
+                              : words.say("one of each sort is drawn, the table has all"),
+                    words.say("Bench sheet"), "T", said_scale(&scale, words), true, words.unit_note()},
                    {title, "tails", words.say("Bench set")}});
     return all;
 }

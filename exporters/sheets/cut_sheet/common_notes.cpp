@@ -29,7 +29,10 @@ Table lines_table(const Words &words) {
                     "figure that the sheet gives for it: then its zero is the datum end, sawn or not."),
           words.say(
               "PL, the plumb line, stands on both ends and crosses LL there: the log lies right when it is "
-              "plumb. Snap them anew where hewing takes them away.")})
+              "plumb. Snap them anew where hewing takes them away."),
+          words.say("LL on the pole: how high LL lies over the zero of the story poles when the log is in "
+                    "its place. "
+                    "Raise: its number in the order of raising.")})
         table.rows.push_back({line});
     return table;
 }

@@ -108,8 +108,9 @@ void add_end(FaceBoard &face, const EndView &end) {
     const Words &words = *face.wanted.words;
     const double away = away_from_end(face);
     put_text(face, name_of(end.view, words), {o.centre().x, o.y1 + away}, small, Across::middle, true);
-    put_text(face, butt ? words.say("butt") : words.say("tip"), {o.centre().x, o.y0 - away - small}, small,
-             Across::middle, false);
+    if (face.wanted.renamed == nullptr) // else it differs from piece to piece
+        put_text(face, butt ? words.say("butt") : words.say("tip"), {o.centre().x, o.y0 - away - small},
+                 small, Across::middle, false);
     add_inside_mark(face, {datum ? o.x0 - 1 : o.x1 + 1 + small, o.centre().y});
 }
 

@@ -26,12 +26,17 @@ std::string at_both_ends(double datum, double far, const Words &words) {
     return a == b ? a : words.say("%1 at the datum end and %2 at the far end", a, b);
 }
 
+/// Over what there is when it is snapped: the blank, and again what is hewn out of that where its under face
+/// tapers.
 std::string over_the_wood(const Features &f, const Words &words) {
     const double length = f.blank.length;
     const auto over = [&](double x) { return f.level.at.at(x) - f.lowest(x); };
     const std::string heights = at_both_ends(over(0), over(length), words);
-    return f.under_footing() == Footing::touched ? words.say("%1 over the lowest line of the stick", heights)
-                                                 : words.say("%1 over the under face", heights);
+    if (f.under_footing() == Footing::touched)
+        return words.say("%1 over the lowest line of the stick", heights);
+    if (!f.under.tapers()) return words.say("%1 over the under face", heights);
+    const std::string on_blank = at_both_ends(f.level.at.at(0), f.level.at.at(length), words);
+    return words.say("%1 over the blank's under face, and when it is hewn %2 over that", on_blank, heights);
 }
 
 std::string line_words(const Features &f, const Words &words) {
@@ -48,10 +53,16 @@ std::string line_words(const Features &f, const Words &words) {
 }
 
 std::string plumb_words(const Features &f, const Words &words) {
-    const auto half = [&](double x) { return (f.innermost(x) - f.outermost(x)) / 2; };
-    const std::string halves = at_both_ends(half(0), half(f.blank.length), words);
-    return f.piece->timber ? words.say("plumb on both ends, %1 from the right", halves)
-                           : words.say("plumb on both ends, %1 from the outside", halves);
+    const double length = f.blank.length;
+    const auto middle = [&](double x) { return (f.innermost(x) + f.outermost(x)) / 2; };
+    const std::string on_blank = at_both_ends(middle(0), middle(length), words),
+                      as_hewn = at_both_ends(middle(0) - f.outermost(0), middle(length) - f.outermost(length),
+                                             words);
+    const std::string places = on_blank == as_hewn
+                                   ? as_hewn
+                                   : words.say("on the blank %1, and when it is hewn %2,", on_blank, as_hewn);
+    return f.piece->timber ? words.say("plumb on both ends, %1 from the right", places)
+                           : words.say("plumb on both ends, %1 from the outside", places);
 }
 
 } // namespace

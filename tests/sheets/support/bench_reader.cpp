@@ -110,10 +110,12 @@ void add_joint(const sheets::Table &joints, const std::string &name, const Paper
         const Named row = named(joints, i);
         if (row.at("Tail") != name) continue;
         ++found;
-        const Corners corners{
-            place(place_of(row.at("Begins at"))),    place(place_of(row.at("Ends at"))),
-            printed_mm(row.at("End, outside")),      printed_mm(row.at("End, inside")),
-            printed_mm(row.at("Shoulder, outside")), printed_mm(row.at("Shoulder, inside"))};
+        const Corners corners{place(place_of(row.at("Begins, from the end"))),
+                              place(place_of(row.at("Ends, from the end"))),
+                              printed_mm(row.at("End, outside")),
+                              printed_mm(row.at("End, inside")),
+                              printed_mm(row.at("Shoulder, outside")),
+                              printed_mm(row.at("Shoulder, inside"))};
         SeamCut cut = seam_of(corners, log, row.at("Cut") == "top", end);
         cut.proud = proud;
         cuts.emplace_back(cut);
@@ -134,7 +136,8 @@ bool add_tail_by_name(const std::string &words, const PaperLog &log, const sheet
     PaperPlace last; // of the joint, from the end
     for (std::size_t i = 0; i < joints.rows.size(); ++i)
         if (const Named row = named(joints, i); row.at("Tail") == m[1])
-            if (const PaperPlace p = place_of(row.at("Ends at")); p.outside > last.outside) last = p;
+            if (const PaperPlace p = place_of(row.at("Ends, from the end")); p.outside > last.outside)
+                last = p;
     const double outside = printed_mm(m[3]);
     const PaperPlace shoulder{outside, m[4].matched ? printed_mm(m[4]) : outside};
     const auto place = [&](PaperPlace p) {
@@ -169,8 +172,8 @@ bool add_notch_by_name(const std::string &words, const PaperLog &log, const shee
 bool add_pocket(const std::string &words, const PaperLog &log, std::vector<Cut> &cuts) {
     static const std::regex form("Pocket, its middle at (" + len + "), into the ([a-z]+), (" + len +
                                  ") deep, (" + len + ") wide at the face and (" + len +
-                                 ") at the back, its bed at (.*) at the face and "
-                                 "(.*) at the back, up to (.*)");
+                                 ") at the back(?:, open below|, its bed at (.*) at the face and "
+                                 "(.*) at the back)(?:, open above|, up to (.*))");
     std::smatch m;
     if (!std::regex_match(words, m, form)) return false;
     static const std::regex length(len);
@@ -277,7 +280,7 @@ std::string without_fall(const std::string &words) {
 }
 
 bool is_line(const std::string &mark) {
-    return mark == "-" || mark == "LL" || mark == "EL" || mark == "PL";
+    return mark == "-" || mark == "LL" || mark == "EL" || mark == "PL" || mark == "P";
 }
 
 /// One row of work after the lines.

@@ -87,12 +87,14 @@ PaperLine line_called(const std::string &words) {
     static const std::regex form(
         "(level along|through the heart at both ends, along|along) both sides(?:|, at a slant): (" + len +
         ")(?: at the datum end and (" + len +
-        ") at the far end)? over the (under face|lowest line of the stick)");
+        ") at the far end)? over the (under face|lowest line of the stick|blank's under face, and when it is "
+        "hewn .* over that)");
     std::smatch m;
     if (!std::regex_match(words, m, form)) throw std::runtime_error("where is the level line? " + words);
     PaperLine line;
     line.axis = m[1].str().starts_with("through");
-    line.over_stick = m[4] != "under face";
+    line.over_stick = m[4] == "lowest line of the stick";
+    line.over_blank = m[4].str().starts_with("blank");
     line.datum = printed_mm(m[2]);
     line.far = m[3].matched ? printed_mm(m[3]) : line.datum;
     return line;

@@ -36,6 +36,7 @@ std::vector<PaperStep> steps_on(const std::vector<PaperWord> &words);
 /// The level line, in words: how high over the under face, or over the stick's lowest line.
 struct PaperLine {
     bool axis = false, over_stick = false; ///< through the stick's heart; told over its lowest line
+    bool over_blank = false;               ///< told over the blank, which is hewn to tapers afterwards
     double datum = 0, far = 0;
 };
 PaperLine line_on(const std::vector<PaperWord> &words);

@@ -133,7 +133,9 @@ bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut
 /// Told over the under face as it is hewn, or over the lowest line of a stick that does not reach the
 /// blank's.
 void set_line(PaperLog &log, const PaperLine &line) {
-    const double datum = log.under.at(0) + line.datum, far = log.under.at(log.length) + line.far;
+    const double under = line.over_blank ? 0 : log.under.at(0),
+                 under_far = line.over_blank ? 0 : log.under.at(log.length);
+    const double datum = under + line.datum, far = under_far + line.far;
     log.line = {datum, (far - datum) / log.length};
 }
 
