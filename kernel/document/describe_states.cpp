@@ -20,7 +20,12 @@ const TableOf<HouseState> &state_table() {
                   "measured",
                   "whether the numbers of `[record]` and `[[found]]` go over what is stated: the "
                   "house as it was measured",
-                  {.left_out = "`false`"})})}};
+                  {.left_out = "`false`"}),
+              yes_no<&HouseState::levelled>(
+                  "levelled",
+                  "whether the house comes to stand level on a new foundation: every corner is lifted by "
+                  "what it had sunk; only on a state that is `measured`",
+                  {.left_out = "as in the state that it is on"})})}};
     return table;
 }
 

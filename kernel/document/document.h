@@ -28,6 +28,9 @@ struct ReadResult {
     /// Where the state asked for is measured, or stands on one that is: the shell as that one states it. What
     /// the record says goes over `shell`, but for what the states between have changed in it.
     std::optional<Shell> measured_on = {};
+    /// Where the state asked for is put level on a new foundation, or stands on one that is: the shell of the
+    /// state under that one, as it is stated over the foundation that was found.
+    std::optional<Shell> levelled_on = {};
 };
 
 /// Reads a document. Every problem is reported, not only the first; only a text that is no TOML ends the

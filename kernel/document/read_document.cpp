@@ -120,6 +120,19 @@ std::optional<std::size_t> measured_under(const DeclaredStates &states, std::siz
     return last;
 }
 
+/// The first of those that it stands on, itself among them, that is put level.
+std::optional<std::size_t> levelled_under(const DeclaredStates &states, std::size_t state) {
+    for (const std::size_t each : states.up_to(state))
+        if (states.all[each].levelled) return each;
+    return {};
+}
+
+std::optional<Shell> shell_of(const StateReading &read, std::size_t state) {
+    const auto made = read.read(state);
+    const auto *result = std::get_if<ReadResult>(&made);
+    return result ? result->shell : std::nullopt;
+}
+
 ReadResult read_asked(const StateReading &read, const DeclaredStates &states, std::size_t state) {
     auto made = read.read(state);
     if (auto *problems = std::get_if<Problems>(&made)) return {std::nullopt, std::move(*problems), {}};
@@ -127,8 +140,11 @@ ReadResult read_asked(const StateReading &read, const DeclaredStates &states, st
     const auto measured = result.shell ? measured_under(states, state) : std::nullopt;
     if (measured == state) result.measured_on = result.shell;
     if (!measured || measured == state) return result;
-    const auto below = read.read(*measured);
-    if (const auto *found = std::get_if<ReadResult>(&below)) result.measured_on = found->shell;
+    result.measured_on = shell_of(read, *measured);
+    if (const auto levelled = levelled_under(states, state)) {
+        const auto below = states.index_of(states.all[*levelled].on); // it stands on one: checked
+        if (below) result.levelled_on = shell_of(read, *below);
+    }
     return result;
 }
 

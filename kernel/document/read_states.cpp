@@ -61,6 +61,22 @@ class Declaring {
             check_on(i);
         for (std::size_t i = 0; right_ && i < states_.all.size(); ++i)
             check_ring(i);
+        for (std::size_t i = 0; right_ && i < states_.all.size(); ++i)
+            check_levelled(i);
+    }
+
+    /// What has not been measured has sunk nowhere; what was measured stands as it was found.
+    void check_levelled(std::size_t state) {
+        if (!states_.all[state].levelled) return;
+        const std::string path = path_of(state) + ".levelled";
+        const auto under = states_.up_to(state);
+        const auto measured = [&](std::size_t each) { return states_.all[each].measured; };
+        if (measured(state))
+            tell(path, "a state that is measured shows the house as it was found, and cannot be levelled",
+                 "a state of its own that is levelled, on this one");
+        else if (std::ranges::none_of(under, measured))
+            tell(path, "no state under this one is measured: nothing tells what had sunk",
+                 "on = the name of a state that is measured");
     }
 
     void check_name(std::size_t state) {

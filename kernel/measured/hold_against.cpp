@@ -95,12 +95,13 @@ class Holding {
                      said("log %1: beside opening %2 it was measured %3 wide where a straight log is %4: the "
                           "model has the straight one",
                           log.tag, end.corner, in_mm(*is), in_mm(course.width(x))));
-        hold_level(log, piece, end, course.high(x));
+        hold_level(log, piece, end, course.high(x), at_.slant(piece.wall, x));
     }
 
     /// Its upper edge there, by its own level: that comes of all that lies under it as well.
-    void hold_level(const FoundLog &log, const Piece &piece, const FoundEnd &end, double is) {
-        const auto level = level_of(at_.record, end.level, end.plane);
+    void hold_level(const FoundLog &log, const Piece &piece, const FoundEnd &end, double is, double slant) {
+        auto level = level_of(at_.record, end.level, end.plane);
+        if (level) *level -= slant;
         if (is_scoped(at_.made.shell)) return; // told by their number: they lie by their diameters
         if (!level || !zero_ || !is_off(*level - *zero_, is, 3 * told_from)) return;
         at_.tell("log-not-straight", place(piece),

@@ -16,6 +16,8 @@
 
 namespace roundlay {
 
+struct Settled;
+
 /// Differences up to this are not told, mm: as much as a tape and a hewn face are off. Our choice, no source.
 inline constexpr double told_from = 6;
 
@@ -43,8 +45,23 @@ struct MeasuredShell {
 
 /// Of every log of a wall that a found log says to be: heights and widths at its shoulders, the gap under it
 /// (by levels where they were read, else by gaps measured on either side of the seam), its tails, overhangs,
-/// butt, bow and finish. Numbers must have been read (`read_numbers`).
-MeasuredShell measured_shell(const Shell &stated, const Record &record);
+/// butt, bow and finish. Numbers must have been read (`read_numbers`). `level`: what it is put level by.
+MeasuredShell measured_shell(const Shell &stated, const Record &record, const Settled *level = nullptr);
+
+/// What a state that is measured, or stands on one that is, goes over; read of a document. Refers to all of
+/// it.
+struct Grounds {
+    const Shell &measured_on;                ///< that the record goes over
+    const std::optional<Shell> &levelled_on; ///< under the state that is put level; nothing: none is
+    const Record &record;
+};
+
+/// The house of that state: `now` is its shell as it is stated.
+MeasuredShell house_as_asked(const Grounds &on, const Shell &now);
+
+/// The house as it was found, which that state is held against: put level as well where that state is, for
+/// this changes no wood.
+MeasuredShell house_as_found(const Grounds &on);
 
 /// The record without the numbers and words that `now` states otherwise than `below`, the shell that was
 /// measured: what was decided later goes before what was found, number by number. A log whose butt is stated

@@ -12,7 +12,18 @@ bool Rebuild::lay_out_anew() {
     if (stand(plan)) courses = lay_out_courses(made.shell, plan);
     if (!stand(plan, courses)) return false;
     numbers = numbers_by_log(record, plan, courses);
+    lower_levels();
     return true;
+}
+
+/// As they would be read on a foundation that is level.
+void Rebuild::lower_levels() {
+    if (!level) return;
+    for (const auto wall : plan.walls.indices())
+        for (std::size_t log = 0; log < numbers[wall].size(); ++log)
+            for (const LogEnd end : both_ends)
+                if (auto &read = numbers[wall][log].ends[end == LogEnd::left ? 0 : 1].level)
+                    *read -= slant(wall, shoulder(wall, static_cast<int>(log) + 1, end));
 }
 
 double Rebuild::shoulder(Index<WallPlace> wall, int round, LogEnd end) const {
@@ -72,12 +83,14 @@ Finding no_plan() {
 
 } // namespace
 
-MeasuredShell measured_shell(const Shell &stated, const Record &record) {
+MeasuredShell measured_shell(const Shell &stated, const Record &record, const Settled *level) {
     MeasuredShell made;
     made.shell = stated;
-    Rebuild at{record, made, {}, {}, {}};
+    if (level) tell_all(made.findings, level->findings);
+    Rebuild at{record, made, {}, {}, {}, level};
     if (!at.lay_out_anew()) made.findings.push_back(no_plan());
-    for (const auto step : {set_walls, set_plan, set_floors, set_sizes, set_seams, set_openings, set_tails}) {
+    for (const auto step :
+         {set_walls, set_plan, set_floors, set_sizes, set_level, set_seams, set_openings, set_tails}) {
         if (has_errors(made.findings)) break;
         step(at);
         if (at.lay_out_anew()) continue;
@@ -86,6 +99,19 @@ MeasuredShell measured_shell(const Shell &stated, const Record &record) {
     }
     if (!has_errors(made.findings)) hold_against(at);
     return made;
+}
+
+MeasuredShell house_as_asked(const Grounds &on, const Shell &now) {
+    const Record left = left_as_found(on.record, on.measured_on, now);
+    if (!on.levelled_on) return measured_shell(now, left);
+    const Settled level = settled(on.measured_on, *on.levelled_on, on.record);
+    return measured_shell(now, left, &level);
+}
+
+MeasuredShell house_as_found(const Grounds &on) {
+    if (!on.levelled_on) return measured_shell(on.measured_on, on.record);
+    const Settled level = settled(on.measured_on, on.measured_on, on.record);
+    return measured_shell(on.measured_on, on.record, &level);
 }
 
 } // namespace roundlay

@@ -6,6 +6,7 @@
 #include "kernel/measured/house_numbers.h"
 #include "kernel/measured/line.h"
 #include "kernel/measured/measured_shell.h"
+#include "kernel/measured/settled.h"
 
 namespace roundlay {
 
@@ -15,6 +16,7 @@ struct Rebuild {
     Found<Plan> plan;
     Found<Courses> courses;
     HouseNumbers numbers;
+    const Settled *level; ///< that the house is put level by; null: it stands as it was measured
 
     /// After a step that moves walls or logs. False where they no longer stand.
     bool lay_out_anew();
@@ -24,6 +26,10 @@ struct Rebuild {
     }
     /// Where the log's body stops at that end, in the middle of the wall.
     double shoulder(Index<WallPlace> wall, int round, LogEnd end) const;
+    /// How much higher than its lowest corner the house was found to lie there; 0 where it is not put level.
+    double slant(Index<WallPlace> wall, double x) const;
+    /// By how much what lies there comes down over the foundation where it is put level.
+    double sunk(Index<WallPlace> wall, double x) const;
     /// What is stated of that log alone; made where nothing is yet.
     OwnLog &own(Index<WallPlace> wall, int round);
     /// The same of one of the logs that openings part the round into.
@@ -34,6 +40,9 @@ struct Rebuild {
     void unpropose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what);
     void propose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what);
     void tell(const char *code, About place, Said what, std::optional<Said> advice = {});
+
+  private:
+    void lower_levels();
 };
 
 /// Stated to be cut new, in place of what was found.
@@ -53,6 +62,8 @@ void set_floors(Rebuild &at);
 void set_sizes(Rebuild &at);
 /// At its butt and its tip, of heights between its shoulders.
 void state_heights(Rebuild &at, Index<WallPlace> wall, int round, const Line &height);
+/// Where the house is put level: carries along what was stated over the foundation as it was found.
+void set_level(Rebuild &at);
 /// The gaps under each log: where it lies in height.
 void set_seams(Rebuild &at);
 /// By levels, over the plane that all are told from: the lowest underside of a log of the first round, which

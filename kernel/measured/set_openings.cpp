@@ -122,8 +122,9 @@ class OneOpening {
         const auto sill = level_of(at_.record, recorded_.sill, recorded_.plane),
                    head = level_of(at_.record, recorded_.head, recorded_.plane);
         tell_not_levelled(sill || head);
+        const double slant = at_.slant(*wall_, (opening_.from_left + opening_.width / 2).mm());
         const auto over_zero = [&](const std::optional<double> &level) {
-            return level && zero_ ? std::optional(*level - *zero_) : std::nullopt;
+            return level && zero_ ? std::optional(*level - slant - *zero_) : std::nullopt;
         };
         const TwoEdges edges{over_zero(sill), over_zero(head), taken(recorded_.height)};
         if (const auto by_levels = measured_otherwise({sill, head, edges.size}))

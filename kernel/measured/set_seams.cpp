@@ -240,6 +240,7 @@ std::optional<double> lowest_of(const std::vector<FirstLog> &logs) {
 } // namespace
 
 std::optional<double> lowest_level(const Rebuild &at) {
+    if (at.level) return at.level->zero; // first logs may be others now
     return lowest_of(first_logs(at));
 }
 
@@ -248,7 +249,7 @@ void set_seams(Rebuild &at) {
     Indexed<std::optional<double>, CornerPlace> packed;
     packed.resize(at.plan.corners.size());
     const auto first = first_logs(at);
-    const auto zero = lowest_of(first);
+    const auto zero = lowest_level(at);
     for (const FirstLog &log : first)
         packed[log.corner] = std::max(packed[log.corner].value_or(0), log.underside - *zero);
     if (!zero && any_level(at)) tell_no_zero(at);

@@ -27,6 +27,7 @@ struct CompareOptions {
 struct Two {
     const ExportJob &before, &after;
     std::vector<ComparedPiece> pieces;
+    bool put_level = false; ///< one of them, for the other one stands so
 };
 
 std::string in_json(const Two &two, const Table &table) {
@@ -47,7 +48,12 @@ std::string in_json(const Two &two, const Table &table) {
 std::string as_text(const Two &two, const Table &table, const Voice &voice) {
     const std::string heading = voice.say("From %1 to %2: %3.", two.before.shell.state, two.after.shell.state,
                                           change_words(two.pieces, voice));
-    return heading + "\n" + (table.rows.empty() ? "" : "\n" + to_text(table, voice.language()));
+    const std::string level =
+        two.put_level ? voice.say("Both are shown level, on the new foundation: lifting what had sunk "
+                                  "changes no wood.") +
+                            "\n"
+                      : "";
+    return heading + "\n" + level + (table.rows.empty() ? "" : "\n" + to_text(table, voice.language()));
 }
 
 /// The same document in another state, read from the same bytes: a pipe comes but once.
@@ -60,6 +66,18 @@ std::variant<Loaded, ExitCode> in_state(const Console &console, const Loaded &lo
     ExportJob job = told_job(console, input, *input.read.shell);
     if (has_errors(job.findings)) return failed(console, input, &job, ExitCode::findings);
     return Loaded{std::move(input), std::move(job)};
+}
+
+/// Where the other one stands level on a new foundation: laid out so as well, that what lies elsewhere only
+/// because a corner was lifted is not taken for other wood.
+bool put_level(const Console &console, Loaded &loaded, const Loaded &other) {
+    ReadResult &read = loaded.input.read;
+    if (!other.input.read.levelled_on || read.levelled_on || !read.measured_on) return false;
+    read.levelled_on = read.shell;
+    const auto record = loaded.job.record;
+    loaded.job = told_job(console, loaded.input, *read.shell);
+    loaded.job.record = record;
+    return true;
 }
 
 /// The same on paper: each wall with what differs.
@@ -77,12 +95,14 @@ ExitCode save_sheets(const Console &console, const CompareOptions &options, cons
 
 ExitCode run_compare(const Console &console, const CompareOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
-    const auto before = load(console, {options.file, options.from});
+    auto before = load(console, {options.file, options.from});
     if (const auto *code = std::get_if<ExitCode>(&before)) return *code;
-    const auto after = in_state(console, std::get<Loaded>(before), options.to);
+    auto after = in_state(console, std::get<Loaded>(before), options.to);
     if (const auto *code = std::get_if<ExitCode>(&after)) return *code;
+    const bool level = put_level(console, std::get<Loaded>(before), std::get<Loaded>(after)) ||
+                       put_level(console, std::get<Loaded>(after), std::get<Loaded>(before));
     const ExportJob &a = std::get<Loaded>(before).job, &b = std::get<Loaded>(after).job;
-    const Two two{a, b, compared(a.layout, b.layout)};
+    const Two two{a, b, compared(a.layout, b.layout), level};
     const Voice voice = voice_of(b.shell, b.layout, console.language);
     const Table table = compare_table(two.pieces, a.layout, b.layout, voice);
     if (!options.pdf.empty())

@@ -75,7 +75,7 @@ std::shared_ptr<const FoundHouse> found_house(const Input &input, bool bodies) {
     if (!shell) shell = read_document(input.bytes, input.file, is_stated ? "" : measured->name).shell;
     if (!shell) return nullptr; // what is wrong with it is told: the record is held against this state
     return std::make_shared<const FoundHouse>(
-        laid_out(is_stated ? *shell : measured_shell(*shell, read.record).shell, bodies));
+        laid_out(is_stated ? *shell : house_as_found({*shell, read.levelled_on, read.record}).shell, bodies));
 }
 
 namespace {
@@ -88,7 +88,7 @@ MeasuredShell as_asked(const Input &input, Shell shell) {
         stated.shell = std::move(shell);
         return stated;
     }
-    MeasuredShell measured = measured_shell(shell, left_as_found(input.read.record, *below, shell));
+    MeasuredShell measured = house_as_asked({*below, input.read.levelled_on, input.read.record}, shell);
     measured.findings.push_back(
         {Weight::note,
          "as-measured",

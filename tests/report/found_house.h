@@ -26,7 +26,7 @@ inline FoundHouse old_house(const std::string &state = "as found") {
     REQUIRE(read.shell);
     Shell shell = *read.shell;
     if (read.measured_on)
-        shell = measured_shell(shell, left_as_found(read.record, *read.measured_on, shell)).shell;
+        shell = house_as_asked({*read.measured_on, read.levelled_on, read.record}, shell).shell;
     return {laid(shell), std::make_shared<const Record>(read.record), folder};
 }
 

@@ -38,6 +38,10 @@ constexpr Entry entries[] = {
     {"by what was measured it would reach from %1 to %2: it stays as it is stated",
      "d’après les mesures elle irait de %1 à %2 : elle reste comme indiquée"},
     {"give each opening a name of its own", "donnez à chaque ouverture son propre nom"},
+    {"it is carried along with the logs that it lies in: these are lifted unevenly, and its timbers, which "
+     "lie level, then lie up to %1 higher or lower in them than they were drawn",
+     "il suit les pièces dans lesquelles il repose : celles-ci sont levées inégalement, et ses bois, qui "
+     "sont de niveau, s’y trouvent alors jusqu’à %1 plus haut ou plus bas que dessinés"},
     {"it stands on a step of the foundation: its tails are cut by the rule",
      "il repose sur un redan de la fondation : ses queues sont taillées selon la règle"},
     {"it was measured %1 high, and by its levels it is %2, a difference of %3: the levels are taken",
@@ -79,6 +83,8 @@ constexpr Entry entries[] = {
      "and logs whose width nobody measured stay as wide as stated",
      "sa pièce la plus large fait %1 d’après les mesures, plus que les %2 indiqués : le mur prend cette "
      "épaisseur, et les pièces dont personne n’a mesuré la largeur gardent celle qui est indiquée"},
+    {"leave out \"levelled\", and state what packs each first log up by gap_left and gap_right",
+     "retirez « levelled », et indiquez par gap_left et gap_right ce qui cale chaque première pièce"},
     {"leave out the gaps under it, its tails and its scribe",
      "omettez les joints dessous, ses queues et son écart"},
     {"levels were read, but none of a log of the first round: nothing tells how high the others lie",
@@ -126,6 +132,8 @@ constexpr Entry entries[] = {
     {"measure the log and the jamb again", "mesurez de nouveau la pièce et le jambage"},
     {"measure the walls and diagonals again; where they stand so, lay its timbers out by hand",
      "mesurez de nouveau les murs et les diagonales ; s’ils sont bien ainsi, tracez ses bois à la main"},
+    {"measure where its timbers lie in their logs before pockets are cut",
+     "mesurez où ses bois reposent dans leurs pièces avant de tailler des mortaises"},
     {"mend what the check says of them first", "corrigez d’abord ce que la vérification en dit"},
     {"name a plane of the record, with its offset", "nommez un plan du relevé, avec son décalage"},
     {"opening %1 of wall %2 was measured, and the plan has none of that name there: its numbers are not in "
@@ -144,10 +152,29 @@ constexpr Entry entries[] = {
      "relevez le niveau et la hauteur d’une première pièce à ses bouts"},
     {"read the level of a first log at its two ends",
      "relevez le niveau d’une première pièce à ses deux bouts"},
+    {"read the level of the upper edge of a first log there, and its height",
+     "relevez-y le niveau de l’arête supérieure d’une première pièce, et sa hauteur"},
     {"state the corner at one end of the wall as its zero", "indiquez comme zéro l’angle à un bout du mur"},
+    {"take the steps out of this state (gone = true) and state the logs that come under what stood on them; "
+     "or leave out \"levelled\"",
+     "retirez les redans de cet état (gone = true) et indiquez les pièces qui viennent sous ce qui s’y "
+     "appuyait ; ou retirez « levelled »"},
+    {"the corner is lifted by %1, with every log that ends in it: so far it had sunk below the highest one",
+     "l’angle est levé de %1, avec toutes les pièces qui y aboutissent : d’autant il s’était affaissé sous "
+     "le plus haut"},
     {"the gap under it is %1 as measured on log %2 and %3 on log %4, a difference of %5: the middle is taken",
      "le joint dessous est de %1 selon la mesure sur la pièce %2 et de %3 sur la pièce %4, une différence de "
      "%5 : le milieu est retenu"},
+    {"the house cannot be put level: its foundation has steps, and what stood on them would have to be cut "
+     "or to be built up",
+     "la maison ne peut pas être mise de niveau : sa fondation a des redans, et ce qui s’y appuyait devrait "
+     "être coupé ou rehaussé"},
+    {"the house cannot be put level: nothing tells how far it has sunk at corner %1",
+     "la maison ne peut pas être mise de niveau : rien ne dit de combien elle s’est affaissée à l’angle %1"},
+    {"the house cannot be put level: where walls %1 and %2 cross, the one would be lifted %3 more than the "
+     "other, for logs stay straight",
+     "la maison ne peut pas être mise de niveau : là où les murs %1 et %2 se croisent, l’un serait levé de "
+     "%3 de plus que l’autre, car les pièces restent droites"},
     {"the tail was measured at %1 of its four places: it is cut by the rule",
      "la queue a été mesurée à %1 de ses quatre points : elle est taillée selon la règle"},
     {"the walls and rounds that the record is put over do not stand",

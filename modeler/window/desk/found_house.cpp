@@ -20,7 +20,7 @@ std::shared_ptr<const FoundHouse> found_house(const Document &document, const Re
             ? read.measured_on
             : read_document(document.text(), document.file(), is_stated ? "" : measured->name).shell;
     if (!shell) return nullptr;
-    const Shell drawn = is_stated ? *shell : measured_shell(*shell, read.record).shell;
+    const Shell drawn = is_stated ? *shell : house_as_found({*shell, read.levelled_on, read.record}).shell;
     FoundHouse house{lay_out(drawn), {}, drawn};
     if (has_errors(house.layout.findings)) return nullptr;
     house.bodies = bodies_of(house.layout);

@@ -45,7 +45,7 @@ MeasuredShell as_asked(const ReadResult &read) {
     MeasuredShell asked;
     asked.shell = *read.shell;
     if (!read.measured_on) return asked;
-    asked = measured_shell(*read.shell, left_as_found(read.record, *read.measured_on, *read.shell));
+    asked = house_as_asked({*read.measured_on, read.levelled_on, read.record}, *read.shell);
     asked.findings.push_back(
         {Weight::note,
          "as-measured",
@@ -141,8 +141,8 @@ Record without_ticks(Record record) {
 
 /// What the model takes from the record, and from other states, is as it was.
 bool measures_the_same(const ReadResult &before, const ReadResult &now) {
-    return before.measured_on == now.measured_on && before.shell == now.shell &&
-           without_ticks(before.record) == without_ticks(now.record);
+    return before.measured_on == now.measured_on && before.levelled_on == now.levelled_on &&
+           before.shell == now.shell && without_ticks(before.record) == without_ticks(now.record);
 }
 
 /// What was worked out before is of the same shell: only what is said of it beside that is new.
