@@ -141,7 +141,8 @@ Table down_table(const CutList &list, const Layout &layout, const Site &site,
                  const std::vector<DownStep> &steps) {
     Table table{down_columns(list), {}};
     for (const DownStep &step : steps)
-        add_row(table, layout, step.piece, down_row(list, layout, site, step, table.rows.size() + 1));
+        if (!site.ticked.is_gone(step.piece))
+            add_row(table, layout, step.piece, down_row(list, layout, site, step, table.rows.size() + 1));
     return table;
 }
 

@@ -10,7 +10,7 @@ namespace roundlay {
 
 /// One row for each piece, the last that was raised first: pegs to draw, how far it must rise before it is
 /// free, what it weighs, what is held by nothing but its pegs then; what is down already, and what may come
-/// next.
+/// next. Logs that are recorded as missing are left out.
 Table down_table(const CutList &list, const Layout &layout, const Site &site,
                  const std::vector<DownStep> &steps);
 

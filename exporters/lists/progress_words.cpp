@@ -64,6 +64,8 @@ std::string may_words(May may, Deed deed, const Voice &voice) {
         return voice.say("waits");
     case May::shut_in:
         return voice.say("shut in");
+    case May::gone:
+        return voice.say("missing");
     }
     return {};
 }
@@ -99,12 +101,22 @@ std::string order_caution(const Voice &voice) {
                      "professional and whoever is on the site.");
 }
 
+std::string gone_words(const Voice &voice, const Layout &layout, const Ticked &ticked, Deed deed) {
+    if (deed != Deed::down || ticked.gone.empty()) return {};
+    std::string all;
+    for (const std::string &tag : tags(layout, ticked.gone))
+        all += (all.empty() ? "" : ", ") + tag;
+    return voice.say("Recorded as missing and left out: %1.", all);
+}
+
 std::vector<std::string> progress_words(const Voice &voice, const Shell &shell, const Layout &layout,
                                         const Bodies &bodies, const Site &site, Deed deed) {
     const Left left = what_is_left(shell, layout, bodies, site.ticked, deed);
     std::vector<std::string> words{count_words(voice, left, deed) + " " + left_words(voice, layout, left)};
     const auto now = may_now(layout, site, deed);
     if (!now.empty()) words.push_back(now_words(voice, layout, now, deed));
+    if (std::string gone = gone_words(voice, layout, site.ticked, deed); !gone.empty())
+        words.push_back(std::move(gone));
     return words;
 }
 

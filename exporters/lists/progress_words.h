@@ -21,7 +21,11 @@ std::vector<Entry> turn_cells(const CutList &list, const Layout &layout, const S
 /// What the order of the work does not say.
 std::string order_caution(const Voice &voice);
 
-/// How many are up or down, what is left and weighs, the heaviest lift of it, what may come now: sentences.
+/// Which logs are recorded as missing and left out of taking down; empty where none is.
+std::string gone_words(const Voice &voice, const Layout &layout, const Ticked &ticked, Deed deed);
+
+/// How many are up or down, what is left and weighs, the heaviest lift of it, what may come now, and what is
+/// missing: sentences.
 std::vector<std::string> progress_words(const Voice &voice, const Shell &shell, const Layout &layout,
                                         const Bodies &bodies, const Site &site, Deed deed);
 

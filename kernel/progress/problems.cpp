@@ -119,6 +119,12 @@ void Looking::look_at_up(Index<Piece> piece) {
 }
 
 void Looking::look_at_down(Index<Piece> piece) {
+    if (site_.ticked.is_gone(piece))
+        return tell(
+            piece, Deed::down,
+            said("%1 is ticked as down, and it is recorded as missing: take the tick back, or the zone "
+                 "that says so out of the record",
+                 tag(piece)));
     const Turn turn = turn_down(layout_, site_, piece);
     if (!turn.waits_for.empty())
         tell(piece, Deed::down,

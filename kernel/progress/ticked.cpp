@@ -44,11 +44,12 @@ void only_up_or_down(Deed deed) {
 }
 
 /// Leads alone, in the order of the raise or back.
-std::vector<Index<Piece>> in_order(const Layout &layout, Deed deed) {
+std::vector<Index<Piece>> in_order(const Layout &layout, const Ticked &ticked, Deed deed) {
     only_up_or_down(deed);
     std::vector<Index<Piece>> pieces;
     for (const Index<Piece> piece : layout.pieces.indices())
-        if (!layout.pieces[piece].mends) pieces.push_back(piece);
+        if (!layout.pieces[piece].mends && !(deed == Deed::down && ticked.is_gone(piece)))
+            pieces.push_back(piece);
     std::ranges::sort(pieces, {}, [&](Index<Piece> i) { return layout.pieces[i].raise; });
     if (deed == Deed::down) std::ranges::reverse(pieces);
     return pieces;
@@ -67,10 +68,37 @@ void add_lift(const Lift &lift, Index<Piece> piece, Left &all) {
 
 } // namespace
 
+bool Ticked::is_gone(Index<Piece> piece) const {
+    return std::ranges::binary_search(gone, piece);
+}
+
 bool Ticked::any(Deed what) const {
     return std::ranges::any_of(
         ticks, [&](const auto &of) { return of[static_cast<std::size_t>(what)].has_value(); });
 }
+
+namespace {
+
+bool lies_there(const Layout &layout, const Piece &piece, const FoundPlace &place) {
+    return layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
+           (!place.piece || piece.number == *place.piece);
+}
+
+/// A log that comes in the place of one that is missing is there.
+std::vector<Index<Piece>> gone_of(const Record &record, const Layout &layout) {
+    std::vector<Index<Piece>> gone;
+    for (const Index<Piece> i : layout.pieces.indices()) {
+        const Piece &piece = layout.pieces[i];
+        if (is_log(piece) && piece.fabric != Fabric::replacement &&
+            std::ranges::any_of(record.logs, [&](const FoundLog &log) {
+                return is_gone(log) && lies_there(layout, piece, log.place);
+            }))
+            gone.push_back(i);
+    }
+    return gone;
+}
+
+} // namespace
 
 Ticked ticked_of(const Record &record, const Layout &layout, const std::string &state) {
     std::map<std::string, Index<Piece>> by_tag;
@@ -86,6 +114,7 @@ Ticked ticked_of(const Record &record, const Layout &layout, const std::string &
                     tick = Tick{done.by, done.on, i};
     }
     mend_with_its_log(layout, ticked);
+    ticked.gone = gone_of(record, layout);
     return ticked;
 }
 
@@ -112,9 +141,11 @@ Turn turn_down(const Layout &layout, const Site &site, Index<Piece> piece) {
     const Neighbours &of = site.order[log_with(layout.pieces, piece)];
     Turn turn;
     turn.waits_for = those(site.ticked, of.lies_under, Deed::down, false);
-    turn.may = site.ticked.is(piece, Deed::down) ? May::done
-               : !turn.waits_for.empty()         ? May::waits
-                                                 : May::now;
+    std::erase_if(turn.waits_for, [&](Index<Piece> over) { return site.ticked.is_gone(over); });
+    turn.may = site.ticked.is_gone(piece)          ? May::gone
+               : site.ticked.is(piece, Deed::down) ? May::done
+               : !turn.waits_for.empty()           ? May::waits
+                                                   : May::now;
     return turn;
 }
 
@@ -128,7 +159,7 @@ Deed deed_at_hand(const Ticked &ticked) {
 }
 
 std::vector<Index<Piece>> may_now(const Layout &layout, const Site &site, Deed deed) {
-    std::vector<Index<Piece>> pieces = in_order(layout, deed);
+    std::vector<Index<Piece>> pieces = in_order(layout, site.ticked, deed);
     std::erase_if(pieces,
                   [&](Index<Piece> piece) { return turn_of(layout, site, deed, piece).may != May::now; });
     return pieces;
@@ -153,7 +184,7 @@ Lift lift_of(const Shell &shell, const Layout &layout, const Bodies &bodies, Ind
 Left what_is_left(const Shell &shell, const Layout &layout, const Bodies &bodies, const Ticked &ticked,
                   Deed deed) {
     Left all;
-    for (const Index<Piece> piece : in_order(layout, deed)) {
+    for (const Index<Piece> piece : in_order(layout, ticked, deed)) {
         const Lift lift = lift_of(shell, layout, bodies, piece);
         if (ticked.is(piece, deed))
             all.done += lift.pieces;

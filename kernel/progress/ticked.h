@@ -24,7 +24,11 @@ struct Tick {
 /// the log.
 struct Ticked {
     Indexed<std::array<std::optional<Tick>, deeds>, Piece> ticks;
+    /// Found logs that are recorded as missing from end to end: nothing of them is there to be taken down. In
+    /// the order of Layout::pieces.
+    std::vector<Index<Piece>> gone = {};
 
+    bool is_gone(Index<Piece> piece) const;
     const std::optional<Tick> &tick(Index<Piece> piece, Deed what) const {
         return ticks[piece][static_cast<std::size_t>(what)];
     }
@@ -44,10 +48,11 @@ struct Site {
 Site site_of(const Record &record, const Shell &shell, const Layout &layout, const Bodies &bodies);
 
 enum class May {
-    done,   ///< it is ticked
-    now,    ///< nothing is in its way, and nothing is lacking
-    waits,  ///< others come first
-    shut_in ///< others are up that it cannot come down past any more; of taking down never
+    done,    ///< it is ticked
+    now,     ///< nothing is in its way, and nothing is lacking
+    waits,   ///< others come first
+    shut_in, ///< others are up that it cannot come down past any more; of taking down never
+    gone     ///< of taking down: it is recorded as missing
 };
 
 struct Turn {
@@ -70,8 +75,8 @@ Turn turn_of(const Layout &layout, const Site &site, Deed deed, Index<Piece> pie
 /// What people are at: taking down where something is down and nothing is up, else raising.
 Deed deed_at_hand(const Ticked &ticked);
 
-/// In the order of the raise, or back: those that may come now. New wood is lifted with its log and not
-/// named.
+/// In the order of the raise, or back: those that may come now; of taking down none that is gone. New wood is
+/// lifted with its log and not named.
 std::vector<Index<Piece>> may_now(const Layout &layout, const Site &site, Deed deed);
 
 /// What is lifted at once: a log with the new wood in it. Kilograms as worked out, not rounded.
@@ -83,7 +88,8 @@ struct Lift {
 /// `log`: no new wood.
 Lift lift_of(const Shell &shell, const Layout &layout, const Bodies &bodies, Index<Piece> log);
 
-/// What is still to be raised, or to be taken down. Kilograms as worked out, not rounded.
+/// What is still to be raised, or to be taken down; what is gone is in neither number of that. Kilograms as
+/// worked out, not rounded.
 struct Left {
     std::size_t done = 0, left = 0; ///< pieces
     bool weights_known = true;      ///< of all that is left: a sum in which one is missing is too low

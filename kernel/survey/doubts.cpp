@@ -57,16 +57,33 @@ class Doubting {
         for (std::size_t i = 0; i < log_.stations.size(); ++i)
             ask_section(log_.stations[i].height, log_.stations[i].width, "station", i,
                         log_.stations[i].at.written, piece);
-        if (log_.length.value) return; // by that the record itself holds its places
+        if (log_.length.value) return ask_places_on_taped();
         const bool from_its_end = log_.zero == ends.first || log_.zero == ends.second;
         ask_places(from_its_end ? piece.blank.length : round_length(layout, piece));
+    }
+
+    /// A zone that begins past the end ends there too, and is told once.
+    void ask_places_on_taped() {
+        if (!log_.length.value) return;
+        for (const PlaceAlong &place : places_along(log_))
+            if (place.key != "from" && place.number.value && *place.number.value > *log_.length.value)
+                tell(
+                    known_by(place),
+                    said("\"%1\" lies past the end of the log, whose length was measured \"%2\": it is taken "
+                         "as "
+                         "it stands and drawn nowhere; look at both numbers again, and at the corner that it "
+                         "is told from",
+                         place.number.written, log_.length.written),
+                    place.key);
     }
 
   private:
     bool is_asked(const NotedLength &number, const std::string &at) const {
         return number.value && !strange_.contains(path_ + "." + at);
     }
-    void tell(std::string of, Said what) { doubts_.push_back({log_.tag, std::move(of), std::move(what)}); }
+    void tell(std::string of, Said what, std::string_view key = {}) {
+        doubts_.push_back({log_.tag, std::move(of), std::move(what), std::string(key)});
+    }
 
     void ask_length(const Piece &piece) {
         const double share = log_.length.value->mm() / piece.blank.length;
@@ -114,7 +131,7 @@ class Doubting {
 
     void ask_places(double length) {
         for (const PlaceAlong &place : places_along(log_))
-            ask_place(place.number, known_by(place), length);
+            ask_place(place, length);
     }
 
     /// As people find it again: by the number as it was noted, a zone by both of its own.
@@ -124,10 +141,13 @@ class Doubting {
         return "zone " + zone.from.written + " to " + zone.to.written;
     }
 
-    void ask_place(const NotedLength &at, const std::string &of, double length) {
+    void ask_place(const PlaceAlong &place, double length) {
+        const NotedLength &at = place.number;
         if (!at.value || at.value->mm() <= likely_length.most * length) return;
-        tell(of, said("\"%1\" lies past the end of the log, which is %2 long in the plan: was it read right?",
-                      at.written, in_mm(length)));
+        tell(known_by(place),
+             said("\"%1\" lies past the end of the log, which is %2 long in the plan: was it read right?",
+                  at.written, in_mm(length)),
+             place.key);
     }
 
     const FoundLog &log_;
@@ -155,10 +175,13 @@ std::vector<SurveyDoubt> doubtful_sizes(const Record &record, const Layout &layo
     for (const RecordProblem &problem : told)
         strange.insert(problem.path);
     std::vector<SurveyDoubt> doubts;
-    for (std::size_t i = 0; i < record.logs.size(); ++i)
+    for (std::size_t i = 0; i < record.logs.size(); ++i) {
+        Doubting doubting(record.logs[i], log_path(i), strange, doubts);
         if (const Piece *piece = piece_of(record.logs[i], layout))
-            Doubting(record.logs[i], log_path(i), strange, doubts)
-                .ask(layout, *piece, end_names(record, layout, *piece));
+            doubting.ask(layout, *piece, end_names(record, layout, *piece));
+        else
+            doubting.ask_places_on_taped();
+    }
     return doubts;
 }
 

@@ -89,11 +89,13 @@ bool is_measured(const FoundLog &log);
 struct SurveyDoubt {
     std::string tag, of; ///< as of a conflict
     Said what;           ///< one sentence; to be asked, not refused
+    std::string key;     ///< of its column; empty where several are spoken of
 };
 
 /// Lengths, heights and widths that are far off what the log of the plan has where the record says that the
-/// log lies, and places along it that it does not reach to: a slip of the tape, another round, or a plan that
-/// is not this house yet. What the record tells of itself as noted in another unit is not told again.
+/// log lies, and places along it that it does not reach to, as long as it was taped or as the plan has it: a
+/// slip of the tape, another round, or a plan that is not this house yet. What the record tells of itself as
+/// noted in another unit is not told again.
 std::vector<SurveyDoubt> doubtful_sizes(const Record &record, const Layout &layout);
 
 /// What the record calls a corner of the plan: its own name where it has one for the corner of those walls.

@@ -90,6 +90,13 @@ std::string told(const Console &console, const SurveyConflict &conflict, bool re
                    : voice.say("%1; the document's has stayed", both);
 }
 
+std::string told(const Console &console, const SurveyDoubt &doubt) {
+    const Voice voice = voice_of(console);
+    if (doubt.key.empty()) return voice.say("%1: %2", doubt.tag, doubt.what);
+    return voice.say("%1, column \"%2\": %3", doubt.tag,
+                     survey_column_name(doubt.key, console.language == Language::french), doubt.what);
+}
+
 /// Where it stands; else, where its log does.
 int line_of(const SurveyRead &read, const std::string &tag, const std::string &of) {
     auto line = read.lines.find({tag, of});
@@ -126,8 +133,9 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
     for (const SurveyConflict &conflict : merged.conflicts)
         conflicts.push_back(
             {line_of(read, conflict.tag, conflict.of), told(console, conflict, options.replace)});
-    for (const auto &[tag, of, doubt] : doubtful_sizes(read.record, lay_out(shell)))
-        doubts.push_back({line_of(read, tag, of), voice_of(console).say("%1: %2", tag, doubt)});
+    for (const SurveyDoubt &doubt : doubtful_sizes(merged.record, lay_out(shell)))
+        if (read.lines.contains({doubt.tag, ""}) || read.lines.contains({doubt.tag, doubt.of}))
+            doubts.push_back({line_of(read, doubt.tag, doubt.of), told(console, doubt)});
     options.replace ? tell_warnings(console, options.rows, conflicts)
                     : tell_errors(console, options.rows, conflicts);
     tell_warnings(console, options.rows, doubts);

@@ -274,3 +274,53 @@ TEST_CASE("every entry takes as many pieces as the format allows, and the same w
     CHECK(all.size() == 2);
     CHECK(take_back(all, {Deed::cut, {"P-3"}, {}, {}, {}, {}}) == Tags{"P-3"});
 }
+
+TEST_CASE("A log that is recorded as missing is not taken down, and nothing waits for it") {
+    House house(test::plain_shell());
+    const auto all = may_now(house.layout, house.site(), Deed::down);
+    REQUIRE_FALSE(all.empty());
+    const Index<Piece> first = all.front(); // it lies highest
+    const Piece &piece = house.layout.pieces[first];
+    FoundLog gone;
+    gone.tag = "gone", gone.place = {house.layout.walls[piece.wall].name, piece.round, {}};
+    gone.zones.push_back({});
+    gone.zones.back().what = Soundness::missing;
+    house.record.logs.push_back(gone);
+    const Site site = house.site();
+    CHECK(site.ticked.gone == std::vector{first});
+    const auto now = may_now(house.layout, site, Deed::down);
+    CHECK(std::ranges::find(now, first) == now.end());
+    CHECK(turn_down(house.layout, site, first).may == May::gone);
+    for (const Index<Piece> under : site.order[first].rests_on) {
+        const Turn turn = turn_down(house.layout, site, under);
+        CHECK(std::ranges::find(turn.waits_for, first) == turn.waits_for.end());
+    }
+    const Left left = what_is_left(house.shell, house.layout, house.bodies, site.ticked, Deed::down);
+    CHECK(left.left == house.layout.pieces.size() - 1);
+    CHECK(what_is_left(house.shell, house.layout, house.bodies, site.ticked, Deed::up).left ==
+          house.layout.pieces.size());
+    house.tick(Deed::down, {piece.tag});
+    const auto told = house.problems();
+    REQUIRE(told.size() == 1);
+    CHECK_THAT(told[0], ContainsSubstring("is ticked as down, and it is recorded as missing"));
+}
+
+TEST_CASE("A log of which a part alone is missing is taken down, and so is new wood in the place of one") {
+    House house(test::plain_shell());
+    FoundLog log;
+    log.tag = "a", log.place = {"A", 2, {}};
+    log.zones.push_back({});
+    log.zones.back().what = Soundness::missing, log.zones.back().to.value = Length::mm(300);
+    log.zones.back().to.written = "300 mm";
+    house.record.logs.push_back(log);
+    CHECK(house.site().ticked.gone.empty());
+    house.record.logs[0].zones[0].to = {};
+    CHECK(house.tags(house.site().ticked.gone) == Tags{"A-02-1"});
+    Shell replaced = test::plain_shell();
+    OwnLog fresh;
+    fresh.wall = "A", fresh.round = 2, fresh.fabric = Fabric::replacement;
+    replaced.own_logs.push_back(fresh);
+    House now(replaced);
+    now.record = house.record;
+    CHECK(now.site().ticked.gone.empty());
+}

@@ -174,6 +174,29 @@ TEST_CASE(
     CHECK(line_of(doubts[2]) == 6);
 }
 
+TEST_CASE("A place past the end of a log as it was taped is asked about at its row and column") {
+    const Shell shell = plain_shell();
+    const SurveyRead read = read_survey("row,tag,wall,round,length,zero,at,from,to,what,state\r\n"
+                                        "log,a,A,3,4900 mm,DA,,,,,\r\n"
+                                        "zone,a,,,,,,4950 mm,5100 mm,soft,\r\n"
+                                        "zone,a,,,,,,4000 mm,4900 mm,soft,\r\n"
+                                        "peg,a,,,,,4901 mm,,,,found\r\n"
+                                        "log,loose,,,2 m,,,,,,\r\npeg,loose,,,,,2100 mm,,,,found\r\n",
+                                        shell, {});
+    REQUIRE(read.problems.empty());
+    const auto doubts = doubtful_sizes(read.record, lay_out(shell));
+    REQUIRE(doubts.size() == 3);
+    const auto line_of = [&](const SurveyDoubt &doubt) { return read.lines.at({doubt.tag, doubt.of}); };
+    CHECK(line_of(doubts[0]) == 3);
+    CHECK(doubts[0].key == "to");
+    CHECK_THAT(english(doubts[0].what),
+               ContainsSubstring("\"5100 mm\" lies past the end of the log, whose length "
+                                 "was measured \"4900 mm\""));
+    CHECK(line_of(doubts[1]) == 5);
+    CHECK(doubts[1].key == "at");
+    CHECK(line_of(doubts[2]) == 7); // where it lies in the plan is not known
+}
+
 TEST_CASE("What the record asks after as noted in another unit is not asked after by the plan as well") {
     const Shell shell = plain_shell();
     std::string text = "row,tag,wall,round,corner,height\r\n";

@@ -85,6 +85,13 @@ std::string so_far(const Draft &draft, const Words &words, Deed deed) {
                      words.weights(left.heaviest_low_kg, left.heaviest_high_kg));
 }
 
+std::string gone_tags(const Draft &draft) {
+    std::vector<std::string> tags;
+    for (const Index<Piece> piece : draft.options.ticked.gone)
+        tags.push_back(draft.layout.pieces[piece].tag);
+    return joined(tags);
+}
+
 /// Read before the rows: how far they are, what the order is, and what weights rest on.
 Table cautions(const Draft &draft, const Words &words, Deed deed) {
     Table table = table_called(words, words.say("Before you begin"));
@@ -100,6 +107,9 @@ Table cautions(const Draft &draft, const Words &words, Deed deed) {
         table.rows.push_back(
             {words.say("Free after"), words.say("How far a piece must rise before the deepest of "
                                                 "its joints is clear.")});
+    if (deed == Deed::down && !draft.options.ticked.gone.empty())
+        table.rows.push_back(
+            {words.say("Missing"), words.say("Recorded as missing and left out: %1.", gone_tags(draft))});
     const auto said =
         draft.layout.pieces.empty() ? std::nullopt : weight_of(draft, draft.layout.pieces.front());
     if (!said) return table;
@@ -130,6 +140,7 @@ Titled taking_down_sheet(const Draft &draft) {
     add_found_columns(draft.options, words, true, table.columns);
     table.columns.push_back(flush_left(words.say("Down"), box_width));
     for (const DownStep &step : taking_down(draft.layout, draft.bodies)) {
+        if (draft.options.ticked.is_gone(step.piece)) continue;
         const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece.tag,
                                      std::to_string(step.pegs.size()), length_up(words, step.rise)};
@@ -140,7 +151,7 @@ Titled taking_down_sheet(const Draft &draft) {
         table.rows.push_back(std::move(row));
     }
     return titled(draft, words, table, words.say("Taking down"), "L-2",
-                  words.say("%1 pieces, the last raised first", draft.layout.pieces.size()), "taking-down",
+                  words.say("%1 pieces, the last raised first", table.rows.size()), "taking-down",
                   Deed::down);
 }
 

@@ -8,6 +8,10 @@ namespace {
 constexpr Entry entries[] = {
     {"%1 is new wood in %2 and lifted with it: tick %2, which counts for both",
      "%1 est du bois neuf dans %2 et se lève avec elle : cochez %2, ce qui vaut pour les deux"},
+    {"%1 is ticked as down, and it is recorded as missing: take the tick back, or the zone that says so out "
+     "of the record",
+     "%1 est coché comme descendu, et noté comme manquant : retirez la coche, ou la zone qui le dit du "
+     "relevé"},
     {"%1 is ticked as down, and what lies over it is not: %2. It could not rise past that: look which of "
      "them is down",
      "%1 est cochée comme descendue, et ce qui est au-dessus d’elle ne l’est pas : %2. Elle ne pourrait pas "
@@ -27,6 +31,9 @@ constexpr Entry entries[] = {
     {"%1 to %2 kg", "%1 à %2 kg"},
     {"%1 to %2 lb", "%1 à %2 lb"},
     {"Before you begin", "Avant de commencer"},
+    {"Both are shown level, on the new foundation: lifting what had sunk changes no wood.",
+     "Les deux sont montrés de niveau, sur la nouvelle fondation : relever ce qui s’était affaissé ne change "
+     "aucun bois."},
     {"Checked", "Contrôlée"},
     {"Down", "Descendue"},
     {"Down: %1 of %2 pieces.", "Descendues : %1 pièces sur %2."},
@@ -46,11 +53,13 @@ constexpr Entry entries[] = {
      "{Reste|Restent} : %1 {pièce|pièces} ; leur poids n’est pas connu."},
     {"May come down now: %1.", "Peuvent descendre maintenant : %1."},
     {"May go up now: %1.", "Peuvent être levées maintenant : %1."},
+    {"Missing", "Manquant"},
     {"Nothing is left.", "Il ne reste rien."},
     {"Order", "Ordre"},
     {"Pegged", "Chevillée"},
     {"Raise in this order, and tick off", "Lever dans cet ordre, et cocher"},
     {"Raising", "Levage de la coque"},
+    {"Recorded as missing and left out: %1.", "Noté comme manquant et laissé de côté : %1."},
     {"So far", "Fait à ce jour"},
     {"Take down in this order: the last that was raised comes first",
      "Démonter dans cet ordre : la dernière levée vient en premier"},

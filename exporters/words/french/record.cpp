@@ -6,6 +6,10 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"\"%1\" lies past the end of the log, whose length was measured \"%2\": it is taken as it stands and "
+     "drawn nowhere; look at both numbers again, and at the corner that it is told from",
+     "« %1 » se trouve au-delà du bout de la pièce, dont la longueur a été mesurée « %2 » : c’est repris tel "
+     "quel et n’est dessiné nulle part ; revoyez les deux nombres, et l’angle d’où c’est compté"},
     {"% of count", "% du nombre"},
     {"% of face", "% de la face"},
     {"% of volume", "% du volume"},
@@ -64,6 +68,7 @@ constexpr Entry entries[] = {
      "%1 {pièce à garder est retaillée|pièces à garder sont retaillées} dans cet état, par ce qu’il indique "
      "d’autres pièces : %2 ; comparez cet état avec celui tel que trouvé, ce qui dit ce qui diffère"},
     {"%1, %2 deep", "%1, profond de %2"},
+    {"%1, column \"%2\": %3", "%1, colonne « %2 » : %3"},
     {"%1: the house as it was found (%2) cannot be laid out, so that no figure of its wood is known: mend "
      "what is wrong in that state first",
      "%1 : la maison telle qu’elle a été trouvée (%2) ne peut être tracée, si bien qu’aucun chiffre de son "

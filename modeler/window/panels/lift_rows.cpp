@@ -28,6 +28,7 @@ QString tags(const Layout &layout, const std::vector<Index<Piece>> &pieces) {
 QString reason(const Layout &layout, const Turn &turn) {
     switch (turn.may) {
     case May::done:
+    case May::gone:
         return {};
     case May::waits:
         return tags(layout, turn.waits_for);
@@ -67,7 +68,8 @@ class Rows {
     std::vector<Index<Piece>> logs() const {
         std::vector<Index<Piece>> logs;
         for (const Index<Piece> piece : layout_.pieces.indices())
-            if (!layout_.pieces[piece].mends) logs.push_back(piece);
+            if (!layout_.pieces[piece].mends && !(deed_ == Deed::down && site_.ticked.is_gone(piece)))
+                logs.push_back(piece);
         std::ranges::sort(logs, {}, [&](Index<Piece> i) { return layout_.pieces[i].raise; });
         if (deed_ == Deed::down) std::ranges::reverse(logs);
         return logs;

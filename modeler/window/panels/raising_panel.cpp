@@ -220,7 +220,10 @@ void RaisingPanel::show_rows(const State &state, const Site &site) {
     }
     following_ = false;
     const Voice voice({language(), job.shell.units});
-    left_->setText(text(progress_words(voice, job.shell, job.layout, job.bodies, site, deed()).front()));
+    QString words = text(progress_words(voice, job.shell, job.layout, job.bodies, site, deed()).front());
+    if (const std::string gone = gone_words(voice, job.layout, site.ticked, deed()); !gone.empty())
+        words += u' ' + text(gone);
+    left_->setText(words);
     follow_selection();
 }
 
