@@ -2,6 +2,7 @@
 
 #include "exporters/registry/exporters.h"
 #include "exporters/registry/version.h"
+#include "kernel/measure/nearest_name.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -117,12 +118,42 @@ std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std:
     return {};
 }
 
+std::string unknown_piece(const ExportJob &job, const ChosenPieces &chosen, const Voice &voice) {
+    std::vector<std::string> known;
+    for (const Piece &piece : job.layout.pieces)
+        for (const std::string *name : {&piece.tag, &piece.mark})
+            if (!name->empty()) known.push_back(*name);
+    const std::string &typed = chosen.unknown.front();
+    if (const auto nearest = nearest_name(typed, known))
+        return voice.say("there is no piece \"%1\"; did you mean \"%2\"?", typed, *nearest);
+    return voice.say("there is no piece \"%1\": a piece is called by its tag, such as %2, by how tags begin, "
+                     "or by what is written on its log",
+                     typed, known.empty() ? std::string() : known.front());
+}
+
+/// Names that no piece has, or nothing that is of the stated sorts.
+std::optional<ExportFailure> no_such_pieces(const ExportJob &job) {
+    if (job.options.pieces.is_all()) return {};
+    const ChosenPieces chosen = chosen_of(job);
+    const Voice voice = voice_of(job);
+    if (!chosen.unknown.empty()) return ExportFailure{Trouble::nothing, unknown_piece(job, chosen, voice)};
+    if (!chosen.pieces.empty()) return {};
+    return ExportFailure{Trouble::nothing,
+                         voice.say("no piece of this shell is of what was chosen; nothing was written")};
+}
+
+/// What it made of all pieces stays beside what it makes of some.
+bool replaces_earlier(const ExportJob &job, const Exporter &exporter) {
+    return job.options.pieces.is_all() || !exporter.of_pieces;
+}
+
 } // namespace
 
 std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
                                                      const std::vector<const Exporter *> &exporters,
                                                      const std::filesystem::path &folder, Progress &progress,
                                                      IfThere own) {
+    if (auto failure = no_such_pieces(job)) return *failure;
     auto opened = OutputFolder::open(folder);
     if (const auto *error = std::get_if<FileError>(&opened))
         return ExportFailure{Trouble::file, error->message};
@@ -137,7 +168,8 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
         const bool settled = !failure || leaves_none(failure->trouble);
         if (!settled && failure->trouble != Trouble::picture) return *failure;
         if (failure) report.left_out.push_back(*failure);
-        if (settled) makers.emplace_back(exporter->name); // what it once made goes
+        if (settled && replaces_earlier(job, *exporter))
+            makers.emplace_back(exporter->name); // what it once made goes
     }
     if (progress.cancelled()) return stopped();
     if (auto failure = finish(job, makers, out, report, own)) return *failure;

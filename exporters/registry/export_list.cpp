@@ -10,6 +10,7 @@
 #include "exporters/registry/shared_order.h"
 
 #include <iterator>
+#include <set>
 
 namespace roundlay {
 
@@ -98,12 +99,23 @@ std::optional<ExportFailure> add_tables_of_parts(const ExportJob &job, Lists &li
     return {};
 }
 
+/// Sums, orders of work and equal pieces are of the whole shell; that list alone goes by the tag.
+std::optional<ExportFailure> add_chosen(const ExportJob &job, CutList list, Lists &lists) {
+    std::set<std::string> tags;
+    for (const Index<Piece> piece : chosen_of(job).pieces)
+        tags.insert(job.layout.pieces[piece].tag);
+    std::erase_if(list.pieces, [&](const PieceRow &row) { return !tags.contains(row.tag); });
+    return lists.add("pieces.csv", said("pieces"), piece_table(list),
+                     "cut list of chosen pieces, one row for each tag; weights are estimates");
+}
+
 } // namespace
 
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), job.options.language);
     tell_found(list, *job.record, job.layout);
     Lists lists(job, folder);
+    if (!job.options.pieces.is_all()) return add_chosen(job, std::move(list), lists);
     if (auto failure = add_cut_lists(list, lists, progress)) return failure;
     if (auto failure = add_orders_of_work(job, list, lists)) return failure;
     if (auto failure = add_tables_of_parts(job, lists)) return failure;

@@ -30,7 +30,7 @@ std::optional<ExportFailure> export_operations(const ExportJob &job, OutputFolde
     const Voice voice = speaker_of(job);
     const auto names = piece_file_names(job.layout);
     std::vector<machining::OperationList> lists;
-    for (const auto i : job.layout.models.indices()) {
+    for (const auto i : chosen_of(job).models) {
         if (progress.cancelled()) return stopped();
         if (is_old(job, i)) continue;
         progress.at("operations", i.number(), count_of(job.layout.models) + 1);

@@ -67,7 +67,7 @@ std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &fo
 
 std::optional<ExportFailure> export_stl(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     const auto names = piece_file_names(job.layout);
-    for (const Index<Model> model : job.layout.models.indices()) {
+    for (const Index<Model> model : chosen_of(job).models) {
         progress.at("stl", model.number(), static_cast<int>(names.size()));
         if (progress.cancelled()) return stopped();
         const std::string tag = job.layout.pieces[job.layout.models[model].pieces.front()].tag;

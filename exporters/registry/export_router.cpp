@@ -1,4 +1,5 @@
 #include "exporters/registry/exporters.h"
+#include "exporters/registry/paper.h"
 #include "exporters/router/program.h"
 #include "exporters/sheets/pattern/templates.h"
 #include "kernel/compare/cuts_to_make.h"
@@ -57,8 +58,8 @@ std::optional<ExportFailure> add_programs(const RouterJob &router, const ExportJ
 
 std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     const sheets::Words words(job.shell.units, 16, job.options.language);
-    const auto patterns =
-        sheets::patterns_to_cut(job.layout, cuts_to_make(found_layout(job), job.layout), words);
+    const auto patterns = sheets::patterns_to_cut(job.layout, cuts_to_make(found_layout(job), job.layout),
+                                                  words, only_pieces(job));
     const Voice voice = voice_of(job);
     if (patterns.empty())
         return ExportFailure{Trouble::nothing,

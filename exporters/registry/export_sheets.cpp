@@ -4,10 +4,13 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    return add_pdf(job, folder,
-                   {"cut-sheets.pdf", said("one cut sheet for each distinct piece"), "cut sheets",
-                    sheets::cut_sheets_with_notes(job.layout)},
-                   progress);
+    sheets::SheetSet set{sheets::common_notes_subject()};
+    for (sheets::Subject &subject : sheets::cut_sheet_set(job.layout, chosen_of(job).models))
+        set.push_back(std::move(subject));
+    return add_pdf(
+        job, folder,
+        {"cut-sheets.pdf", said("one cut sheet for each distinct piece"), "cut sheets", std::move(set)},
+        progress);
 }
 
 } // namespace roundlay

@@ -21,31 +21,41 @@ Indexed<std::string, Model> linked_files(const Indexed<std::string, Model> &name
     return files;
 }
 
+std::optional<ExportFailure> add_shell(const ExportJob &job, const Indexed<std::string, Model> &names,
+                                       OutputFolder &folder) {
+    const StepOptions &options = job.options.step;
+    return add_file(
+        folder, "shell.step",
+        write_linked_step(job.shell, job.layout, job.bodies, linked_files(names, options), options),
+        "the whole shell as one STEP assembly, " + kind_words(options));
+}
+
+std::optional<ExportFailure> add_piece(const ExportJob &job, Index<Model> model, const std::string &name,
+                                       OutputFolder &folder) {
+    const auto &pieces = job.layout.models[model].pieces;
+    const Piece &first = job.layout.pieces.at(pieces.front());
+    const std::string what =
+        std::string(job.options.step.with_stock ? "the finished piece and its stock as two STEP products"
+                                                : "one STEP solid") +
+        " in the piece frame, for " + std::to_string(pieces.size()) +
+        (pieces.size() == 1 ? " piece" : " equal pieces");
+    return add_file(folder, "pieces/" + name + ".step",
+                    write_piece_step(job.shell, job.layout, first, job.bodies[model], job.options.step),
+                    what);
+}
+
 } // namespace
 
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     const int count = count_of(job.layout.models);
     progress.at("STEP", 0, count + 1);
     const auto names = piece_file_names(job.layout);
-    const Indexed<std::string, Model> files = linked_files(names, job.options.step);
-    if (auto failure = add_file(folder, "shell.step",
-                                write_linked_step(job.shell, job.layout, job.bodies, files, job.options.step),
-                                "the whole shell as one STEP assembly, " + kind_words(job.options.step)))
-        return failure;
-    for (const auto i : job.layout.models.indices()) {
+    if (job.options.pieces.is_all())
+        if (auto failure = add_shell(job, names, folder)) return failure;
+    for (const auto i : chosen_of(job).models) {
         if (progress.cancelled()) return stopped();
         progress.at("STEP", i.number() + 1, count + 1);
-        const auto &pieces = job.layout.models[i].pieces;
-        const Piece &first = job.layout.pieces.at(pieces.front());
-        const std::string what =
-            std::string(job.options.step.with_stock ? "the finished piece and its stock as two STEP products"
-                                                    : "one STEP solid") +
-            " in the piece frame, for " + std::to_string(pieces.size()) +
-            (pieces.size() == 1 ? " piece" : " equal pieces");
-        if (auto failure = add_file(
-                folder, "pieces/" + names[i] + ".step",
-                write_piece_step(job.shell, job.layout, first, job.bodies[i], job.options.step), what))
-            return failure;
+        if (auto failure = add_piece(job, i, names[i], folder)) return failure;
     }
     return {};
 }

@@ -5,6 +5,13 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+    if (!job.options.pieces.is_all()) // lists of loading and raising are of the whole shell
+        return add_pdf(job, folder,
+                       {"tags.pdf",
+                        said("a tag with a QR code for every log that was chosen"),
+                        "tags",
+                        {sheets::tag_subject(only_pieces(job))}},
+                       progress);
     sheets::SheetSet orders{sheets::raising_subject()};
     if (may_come_down(job)) orders.push_back(sheets::taking_down_subject());
     const PaperFile files[] = {

@@ -27,8 +27,9 @@ std::optional<ExportFailure> add_single_drawings(const std::vector<sheets::Patte
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder,
                                               Progress &progress) {
     const sheets::Words words(job.shell.units, 16, job.options.language);
+    const sheets::OnlyPieces only = only_pieces(job);
     const std::vector<sheets::Pattern> patterns =
-        sheets::patterns_to_cut(job.layout, cuts_to_make(found_layout(job), job.layout), words);
+        sheets::patterns_to_cut(job.layout, cuts_to_make(found_layout(job), job.layout), words, only);
     if (patterns.empty())
         return ExportFailure{
             Trouble::nothing,
@@ -37,7 +38,7 @@ std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder
     const PaperFile paper{"templates.pdf",
                           said("tails, notches and pockets at full size"),
                           "templates",
-                          {sheets::template_subject()}};
+                          {sheets::template_subject(only)}};
     if (auto failure = add_pdf(job, folder, paper, progress)) return failure;
     if (auto failure =
             add_file(folder, "templates.dxf", sheets::write_dxf(sheets::template_drawing(patterns)),

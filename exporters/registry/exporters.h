@@ -42,6 +42,12 @@ inline bool only_by_name(const ExportJob &) {
     return false;
 }
 
+inline bool always(const ExportJob &) {
+    return true;
+}
+
+inline constexpr bool of_pieces = true;
+
 /// Lists, paper and pictures.
 inline std::vector<Exporter> exporters_for_people() {
     return {
@@ -49,9 +55,9 @@ inline std::vector<Exporter> exporters_for_people() {
         Exporter{"list", said("list"),
                  said("cut list, list by tag, pegs, lengths to order and totals as CSV, and all of them as "
                       "lists.xlsx"),
-                 export_list},
+                 export_list, always, of_pieces},
         Exporter{"sheets", said("sheets"), said("cut-sheets.pdf, one cut sheet for each distinct piece"),
-                 export_sheets},
+                 export_sheets, always, of_pieces},
         Exporter{"bench", said("bench"),
                  said("bench-set.pdf, the same in few sheets: each tail once, large, and pieces that differ "
                       "only in "
@@ -63,11 +69,11 @@ inline std::vector<Exporter> exporters_for_people() {
             export_drawings},
         Exporter{"templates", said("templates"),
                  said("templates.pdf, every tail and notch at full size, and the same as DXF for a machine"),
-                 export_templates},
+                 export_templates, always, of_pieces},
         Exporter{"tags", said("tags"),
                  said("tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be "
                       "ticked off"),
-                 export_tags},
+                 export_tags, always, of_pieces},
         Exporter{"forms", said("forms"),
                  said("forms.pdf, to be filled in at a house that stands: every wall and corner, log by log"),
                  export_forms, has_record},
@@ -85,12 +91,12 @@ inline std::vector<Exporter> exporters_for_programs() {
     return {
         Exporter{"step", said("STEP"),
                  said("shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),
-                 export_step},
+                 export_step, always, of_pieces},
         Exporter{"operations", said("operations"),
                  said("operations.csv and operations/TAG.json for each distinct piece: what is cut, from "
                       "which side, with "
                       "which reach, for no machine in particular"),
-                 export_operations},
+                 export_operations, always, of_pieces},
         Exporter{"operation-sheets", said("sheets of operations"),
                  said("operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as "
                       "tables on "
@@ -111,13 +117,13 @@ inline std::vector<Exporter> exporters_for_programs() {
         Exporter{
             "stl", said("STL"),
             said("stl/TAG.stl, each distinct piece at full size as triangles; only where it is asked for"),
-            export_stl, only_by_name},
+            export_stl, only_by_name, of_pieces},
         Exporter{
             "router", said("router"),
             said("router/board-1.nc, programs that cut the templates out of boards, by what is stated with "
                  "--board, --tool, --feed, --plunge, --spindle and --depth-step; only where it is asked "
                  "for"),
-            export_router, only_by_name},
+            export_router, only_by_name, of_pieces},
         Exporter{"ifc", said("IFC"),
                  said("shell.ifc, the shell for an architect's program: storeys, walls, every piece with its "
                       "body, openings, pegs and quantities; only where it is asked for"),

@@ -37,6 +37,10 @@ const Bodies &found_bodies(const ExportJob &job) {
     return job.found ? job.found->bodies : job.bodies;
 }
 
+ChosenPieces chosen_of(const ExportJob &job) {
+    return chosen_pieces(job.options.pieces, found_layout(job), job.layout);
+}
+
 ExportJob make_job(Shell shell) {
     ExportJob job;
     job.shell = std::move(shell);

@@ -7,6 +7,7 @@
 #include "exporters/sheets/drawing/paper.h"
 #include "exporters/step/options.h"
 #include "exporters/words/voice.h"
+#include "kernel/compare/chosen_pieces.h"
 #include "kernel/layout/wood/body.h"
 #include "kernel/record/record.h"
 #include "kernel/shell/finding.h"
@@ -51,6 +52,7 @@ struct ExportOptions {
     PrintOptions print = {};
     StepOptions step = {};
     RouterOptions router = {};
+    PieceChoice pieces = {}; ///< that files are made of; nothing stated: of all
 };
 
 /// The house as it was found, laid out: what the logs of its record are pieces of.
@@ -85,6 +87,9 @@ Voice voice_of(const ExportJob &job);
 /// Of the house as it was found, whichever of its states the job is.
 const Layout &found_layout(const ExportJob &job);
 const Bodies &found_bodies(const ExportJob &job);
+
+/// Of the job's pieces those that are stated; all where nothing is.
+ChosenPieces chosen_of(const ExportJob &job);
 
 /// Of the house that stands, or of a new one, there is an order of taking down; of another state of a house
 /// there is none: nobody takes down what it shall be.

@@ -77,6 +77,11 @@ std::vector<sheets::SharedSheets> sheets_of(const ExportJob &job, const sheets::
                             go_on);
 }
 
+sheets::OnlyPieces only_pieces(const ExportJob &job) {
+    if (job.options.pieces.is_all()) return {};
+    return chosen_of(job).pieces;
+}
+
 sheets::SharedSheets cut_sheet_of(const ExportJob &job, Index<Model> model) {
     const sheets::SheetOptions options = sheet_options(job);
     return job.composed->of(sheets::cut_sheet_subject(job.layout, model),

@@ -21,6 +21,9 @@ std::string paper_title(const ExportJob &job, const Said &what);
 std::vector<sheets::SharedSheets> sheets_of(const ExportJob &job, const sheets::SheetSet &set,
                                             std::string_view doing, Progress &progress);
 
+/// Those that were chosen; nothing where all are.
+sheets::OnlyPieces only_pieces(const ExportJob &job);
+
 /// The cut sheet of one of Layout::models, for all that show one by itself.
 sheets::SharedSheets cut_sheet_of(const ExportJob &job, Index<Model> model);
 

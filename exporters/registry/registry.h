@@ -38,6 +38,8 @@ struct Exporter {
     ExportFunction run;
     /// Is it made where nobody says what is wanted? Else only where it is asked for by its name.
     bool (*usual)(const ExportJob &job) = [](const ExportJob &) { return true; };
+    /// Can it be made of some pieces alone (ExportOptions::pieces)? Else it shows the whole shell.
+    bool of_pieces = false;
 };
 
 /// In the order in which they run: quick and often looked at first.

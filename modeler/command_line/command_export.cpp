@@ -25,12 +25,19 @@ struct ExportWords {
     RouterWords router;
     std::string step_schema, step_unit, step_colours;
     bool step_stock = false, step_linked = false;
-    std::vector<std::string> only, without;
+    std::vector<std::string> only, without, pieces;
     bool force = false;
 };
 
 bool has(const std::vector<std::string> &names, std::string_view name) {
     return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+std::string made_of_pieces() {
+    std::string names;
+    for (const Exporter &exporter : all_exporters())
+        if (exporter.of_pieces) names += (names.empty() ? "" : ", ") + std::string(exporter.name);
+    return names;
 }
 
 /// Names that there are, and such that leave something: known before anything is read.
@@ -44,13 +51,18 @@ void check_names(const ExportWords &words) {
     const std::vector<std::string> &wanted = words.only.empty() ? names : words.only;
     if (std::ranges::all_of(wanted, [&](const std::string &name) { return has(words.without, name); }))
         throw UsageError("--only and --without leave nothing to export");
+    if (words.pieces.empty()) return;
+    for (const std::string &name : words.only)
+        if (!exporter_named(name)->of_pieces && !has(words.without, name))
+            throw UsageError("--pieces: \"" + name + "\" shows the whole shell; of some pieces can be made " +
+                             made_of_pieces());
 }
 
 std::vector<const Exporter *> chosen(const ExportWords &words, const ExportJob &job) {
     std::vector<const Exporter *> exporters;
     for (const Exporter &exporter : all_exporters())
         if ((words.only.empty() ? exporter.usual(job) : has(words.only, exporter.name)) &&
-            !has(words.without, exporter.name))
+            !has(words.without, exporter.name) && (words.pieces.empty() || exporter.of_pieces))
             exporters.push_back(&exporter);
     return exporters;
 }
@@ -126,6 +138,7 @@ void add_step_options(CLI::App &app, ExportWords &words) {
 
 ExportOptions options_of(const ExportWords &words) {
     ExportOptions options;
+    options.pieces = piece_choice(words.pieces);
     options.step = step_options_of(words);
     options.print = print_options_of(words);
     if (!words.paper.empty()) options.paper = paper_value(words.paper);
@@ -265,6 +278,14 @@ CommandRun declare_export(CLI::App &app) {
         ->required();
     app.add_option("--only", words->only, only_help())->type_name("NAMES")->delimiter(',');
     app.add_option("--without", words->without, "all but these")->delimiter(',')->type_name("NAMES");
+    app.add_option(
+           "--pieces", words->pieces,
+           "of these pieces alone, separated by commas: tags (A-05-1), how tags begin (A, A-05), what is "
+           "written on a log, new (new wood), mended (mended logs with their new wood) or cut (logs in "
+           "which something is to be cut, new wood too); left out: all. Made are " +
+               made_of_pieces() + "; equal pieces share one sheet and file, called by the first of them")
+        ->delimiter(',')
+        ->type_name("PIECES");
     app.add_option("--units", words->units, "metric or imperial instead of the document's own")
         ->type_name("SYSTEM");
     app.add_option(

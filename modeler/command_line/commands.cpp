@@ -34,6 +34,7 @@ constexpr std::array<Command, 12> table = {{
     {"export", "Make STEP, cut sheets, cut lists and pictures",
      "  roundlay export cabin.roundlay --to out           everything\n"
      "  roundlay export cabin.roundlay --to out --only step,list\n"
+     "  roundlay export barn.roundlay --to out --only sheets,step --pieces new,A-05\n"
      "  roundlay export cabin.roundlay --to out --only sheets --paper A4 --units metric\n",
      declare_export},
     {"makeable", "Say which pieces a machine makes, as a small file describes it",

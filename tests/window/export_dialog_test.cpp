@@ -11,7 +11,10 @@
 #include <QAction>
 #include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
+#include <QDir>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSet>
 #include <QTest>
@@ -28,6 +31,7 @@ class ExportDialogTest : public WindowTest {
     void an_export_spares_a_persons_own_files_until_told();
     void an_export_spares_the_files_of_another_document_until_told();
     void it_says_which_state_it_exports_and_each_has_a_folder();
+    void it_exports_chosen_pieces_alone();
 };
 
 void ExportDialogTest::an_export_is_stopped_and_leaves_nothing() {
@@ -151,6 +155,45 @@ void ExportDialogTest::it_says_which_state_it_exports_and_each_has_a_folder() {
     QVERIFY2(words[2].contains("as it shall stand"), qPrintable(words[2]));
     QCOMPARE(QSet<QString>(folders.begin(), folders.end()).size(), qsizetype(3));
     QVERIFY2(folders[1].contains("as-found"), qPrintable(folders[1]));
+    window.close_document();
+}
+
+void ExportDialogTest::it_exports_chosen_pieces_alone() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const QString to = folder_.filePath("some");
+    ExportDialog dialog(window.desk().state()->job, to);
+    dialog.show();
+    auto *pieces = dialog.findChild<QComboBox *>("pieces");
+    auto *tags = dialog.findChild<QLineEdit *>("tags");
+    QPushButton *start = nullptr;
+    for (QPushButton *button : dialog.findChildren<QPushButton *>())
+        if (button->isDefault()) start = button;
+    QVERIFY(pieces != nullptr && tags != nullptr && start != nullptr);
+    QCheckBox *picture = nullptr;
+    for (QCheckBox *box : dialog.findChildren<QCheckBox *>()) {
+        box->setChecked(box->text().startsWith("STEP") || box->text().startsWith("picture"));
+        if (box->text().startsWith("picture")) picture = box;
+    }
+    QVERIFY(picture != nullptr && picture->isEnabled() && !tags->isEnabled());
+    pieces->setCurrentIndex(pieces->count() - 1);
+    QVERIFY(!picture->isEnabled()); // it shows the whole shell
+    QVERIFY(tags->isEnabled() && !start->isEnabled());
+    const auto run = [&] {
+        dialog.start();
+        return QTest::qWaitFor([&] { return !dialog.is_running(); }, 20'000);
+    };
+    tags->setText("A-02-1, A-0");
+    QVERIFY(start->isEnabled() && run() && !dialog.succeeded());
+    QVERIFY2(dialog.result().contains("A-0"), qPrintable(dialog.result()));
+    tags->setText(" A-02-1 ");
+    QVERIFY(run() && dialog.succeeded());
+    QCOMPARE(QDir(to + "/pieces").entryList(QDir::Files).size(), qsizetype(1));
+    QVERIFY(!QFile::exists(to + "/shell.step") && !QFile::exists(to + "/picture.png"));
+    pieces->setCurrentIndex(2); // mended: a new house has none
+    QVERIFY(run());
+    QVERIFY2(dialog.result().contains("no piece"), qPrintable(dialog.result()));
     window.close_document();
 }
 

@@ -19,6 +19,14 @@ void append(std::vector<Sheet> &all, std::vector<Sheet> more) {
         all.push_back(std::move(sheet));
 }
 
+/// What tells a set of some pieces from one of others, and from that of all.
+std::string of_these(const OnlyPieces &only) {
+    std::string these;
+    for (const Index<Piece> piece : only.value_or(std::vector<Index<Piece>>()))
+        these += (these.empty() ? " of " : ", ") + std::to_string(piece.number() + 1);
+    return these;
+}
+
 } // namespace
 
 SheetSet drawing_set(const Layout &layout) {
@@ -34,12 +42,18 @@ SheetSet drawing_set(const Layout &layout) {
     return set;
 }
 
-Subject tag_subject() {
-    return {"tags", [](const Draft &d) { return tag_sheets(d.shell, d.layout, d.options); }};
+Subject tag_subject(OnlyPieces only) {
+    const std::string about = "tags" + of_these(only);
+    return {about, [only = std::move(only)](const Draft &d) {
+                return tag_sheets(d.shell, d.layout, d.options, only);
+            }};
 }
 
-Subject template_subject() {
-    return {"templates", [](const Draft &d) { return template_sheets(d.shell, d.layout, d.options); }};
+Subject template_subject(OnlyPieces only) {
+    const std::string about = "templates" + of_these(only);
+    return {about, [only = std::move(only)](const Draft &d) {
+                return template_sheets(d.shell, d.layout, d.options, only);
+            }};
 }
 
 Subject full_size_pole_subject() {

@@ -13,8 +13,8 @@ namespace roundlay::sheets {
 /// Foundation, walls from outside and inside, sections, rounds, floors, story poles reduced.
 SheetSet drawing_set(const Layout &layout);
 
-Subject tag_subject();
-Subject template_subject();
+Subject tag_subject(OnlyPieces only = {});
+Subject template_subject(OnlyPieces only = {});
 Subject full_size_pole_subject();
 
 /// Everything that goes on paper, in the order in which it is bound: drawings, cut sheets, raising, taking

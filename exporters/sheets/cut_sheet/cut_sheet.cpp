@@ -85,8 +85,13 @@ Subject cut_sheet_subject(const Layout &layout, Index<Model> model) {
 }
 
 SheetSet cut_sheet_set(const Layout &layout) {
+    const auto all = layout.models.indices();
+    return cut_sheet_set(layout, {all.begin(), all.end()});
+}
+
+SheetSet cut_sheet_set(const Layout &layout, const std::vector<Index<Model>> &models) {
     SheetSet set;
-    for (const auto model : layout.models.indices())
+    for (const auto model : models)
         set.push_back(cut_sheet_subject(layout, model));
     return set;
 }

@@ -24,6 +24,9 @@ Subject cut_sheet_subject(const Layout &layout, Index<Model> model);
 /// Those of all distinct pieces, in the order of Layout::models. Empty where there are no pieces.
 SheetSet cut_sheet_set(const Layout &layout);
 
+/// Those of these alone.
+SheetSet cut_sheet_set(const Layout &layout, const std::vector<Index<Model>> &models);
+
 /// What holds for all of them, and stands on none: lines to snap, how faces are drawn, what weights rest on.
 Subject common_notes_subject();
 

@@ -21,6 +21,12 @@ const FoundNote *SheetOptions::found_of(Index<Piece> piece) const {
     return found.holds(piece) && !found[piece].is_empty() ? &found[piece] : nullptr;
 }
 
+std::vector<Index<Piece>> pieces_of(const Layout &layout, const OnlyPieces &only) {
+    if (only) return *only;
+    const auto all = layout.pieces.indices();
+    return {all.begin(), all.end()};
+}
+
 PaperSize paper_for(const Shell &shell, const SheetOptions &options) {
     const Paper standard = shell.units == UnitSystem::metric ? Paper::a3 : Paper::tabloid;
     const PaperSize size = size_of(options.paper.value_or(standard));

@@ -36,6 +36,12 @@ struct FoundNote {
     std::string words() const; ///< all phrases in one line
 };
 
+/// Pieces that a sheet is of; nothing: all.
+using OnlyPieces = std::optional<std::vector<Index<Piece>>>;
+
+/// These, or all of the layout.
+std::vector<Index<Piece>> pieces_of(const Layout &layout, const OnlyPieces &only);
+
 struct SheetOptions {
     std::optional<Paper> paper; ///< not stated = A3 for metric, Tabloid for feet and inches
     bool turned = false;        ///< the paper's other way round

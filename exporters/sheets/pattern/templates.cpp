@@ -127,9 +127,10 @@ std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSiz
 
 } // namespace
 
-std::vector<Pattern> patterns_to_cut(const Layout &layout, const ToMake &to_make, const Words &words) {
+std::vector<Pattern> patterns_to_cut(const Layout &layout, const ToMake &to_make, const Words &words,
+                                     const OnlyPieces &only) {
     std::vector<std::string> cut;
-    for (const Index<Piece> piece : layout.pieces.indices())
+    for (const Index<Piece> piece : pieces_of(layout, only))
         if (is_cut(to_make, piece)) cut.push_back(layout.pieces[piece].tag);
     std::vector<Pattern> patterns = patterns_of(layout, words);
     std::erase_if(patterns, [&](const Pattern &pattern) {
@@ -138,10 +139,11 @@ std::vector<Pattern> patterns_to_cut(const Layout &layout, const ToMake &to_make
     return patterns;
 }
 
-std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
+std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options,
+                                   const OnlyPieces &only) {
     const PaperSize size = office_paper_for(shell, options);
     const Words words = words_for(shell, layout, options);
-    const std::vector<Pattern> patterns = patterns_to_cut(layout, options.to_make, words);
+    const std::vector<Pattern> patterns = patterns_to_cut(layout, options.to_make, words, only);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
     const std::string title = words.say("Templates");
     std::vector<Sheet> sheets =

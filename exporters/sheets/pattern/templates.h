@@ -14,10 +14,11 @@ namespace roundlay::sheets {
 /// where nothing is cut to a line. `to_make` as in SheetOptions.
 std::vector<Pattern> patterns_to_cut(const Layout &layout,
                                      const Indexed<std::optional<std::vector<bool>>, Piece> &to_make,
-                                     const Words &words);
+                                     const Words &words, const OnlyPieces &only = {});
 
 /// On A4 or Letter, each face of each joint by itself, over several sheets where it is larger than one.
-std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options);
+std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options,
+                                   const OnlyPieces &only = {});
 
 /// All faces of these patterns on one sheet without paper's limits, side by side, 20 mm apart: the drawing
 /// for a machine. Layers: OUTLINE-THROUGH closed outlines to cut, MARK-LINE shoulders to score, TEXT names.

@@ -106,13 +106,15 @@ Sheet empty_sheet(PaperSize size, const std::string &first_tag, std::size_t numb
 
 } // namespace
 
-std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
+std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options,
+                              const OnlyPieces &only) {
     const PaperSize size = office_paper_for(shell, options);
     const double w = (size.width - 2 * margin) / columns, h = (size.height - 2 * margin) / rows;
     const Words words = words_for(shell, layout, options);
     std::vector<Sheet> sheets;
-    for (const auto i : layout.pieces.indices()) {
-        const int place = i.number() % (columns * rows);
+    int tags = 0;
+    for (const auto i : pieces_of(layout, only)) {
+        const int place = tags++ % (columns * rows);
         if (place == 0) sheets.push_back(empty_sheet(size, layout.pieces[i].tag, sheets.size() + 1, words));
         const double x = margin + (place % columns) * w, top = size.height - margin - (place / columns) * h;
         add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, i, words, options);

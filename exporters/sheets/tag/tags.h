@@ -10,7 +10,8 @@ namespace roundlay::sheets {
 
 /// Eight to a sheet of A4 or Letter, to be cut apart: the tag in large type, wall and round in words, up and
 /// outside, and a QR code of what `tag_code` says. To be fixed to the datum end.
-std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options);
+std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options,
+                              const OnlyPieces &only = {});
 
 /// "A-05-1 r.B 3f9a01c2": tag, revision where there is one, short hash of the piece.
 std::string tag_code(const Piece &piece, const std::string &revision);

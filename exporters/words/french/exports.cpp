@@ -23,6 +23,7 @@ constexpr Entry entries[] = {
      "donnée comme une boîte, à ne retrancher de rien."},
     {"a plate to be printed, each part by its tag", "un plateau à imprimer, chaque partie par son repère"},
     {"a plate to be printed, millimetres", "un plateau à imprimer, millimètres"},
+    {"a tag with a QR code for every log that was chosen", "un repère à code QR par pièce choisie"},
     {"all lists, a sheet each, with filters and sums by formulas",
      "toutes les listes, une feuille chacune, avec filtres et sommes par formules"},
     {"bench", "établi"},
@@ -57,6 +58,8 @@ constexpr Entry entries[] = {
     {"mesh", "maillage"},
     {"no level place under it takes letters that its nozzle prints",
      "pas de place plane dessous pour des lettres que sa buse imprime"},
+    {"no piece of this shell is of what was chosen; nothing was written",
+     "aucune pièce de cette coque ne répond à ce qui a été choisi ; rien n’a été écrit"},
     {"operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as tables on paper",
      "operation-sheets.pdf, pour chaque pièce différente son bois de départ, ses prises et ses opérations en "
      "tableaux sur papier"},
@@ -100,6 +103,12 @@ constexpr Entry entries[] = {
     {"the heavier end of an estimate; no lift plan: see Caution of the building",
      "le plus lourd d’une estimation, ce n’est pas un plan de levage : voir Caution du bâtiment"},
     {"the shell as a building, IFC 4, millimetres", "la coque comme bâtiment, IFC 4, millimètres"},
+    {"there is no piece \"%1\": a piece is called by its tag, such as %2, by how tags begin, or by what is "
+     "written on its log",
+     "il n’y a pas de pièce « %1 » : une pièce se nomme par son repère, comme %2, par le début des repères, "
+     "ou par ce qui est écrit dessus"},
+    {"there is no piece \"%1\"; did you mean \"%2\"?",
+     "il n’y a pas de pièce « %1 » ; vouliez-vous dire « %2 » ?"},
     {"walls, from the foundation up", "murs, depuis la fondation"},
     {"which log lies where on which plate", "quelle pièce est où sur quel plateau"},
 };

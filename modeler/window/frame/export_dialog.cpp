@@ -51,8 +51,8 @@ void ExportProgress::at(std::string_view doing, int done, int of) {
 
 ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent, Exporting exporting)
     : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)), paper_(new QComboBox),
-      folder_(new QLineEdit(folder)), bar_(new QProgressBar), words_(new WrappedLabel),
-      start_(new QPushButton(tr("&Export"))), close_(new QPushButton(tr("Close"))),
+      pieces_(new QComboBox), tags_(new QLineEdit), folder_(new QLineEdit(folder)), bar_(new QProgressBar),
+      words_(new WrappedLabel), start_(new QPushButton(tr("&Export"))), close_(new QPushButton(tr("Close"))),
       open_(new QPushButton(tr("&Open the folder"))), replace_(new QCheckBox(tr("&Replace those files"))) {
     setWindowTitle(tr("Export"));
     auto *grid = new QGridLayout(this);
@@ -65,6 +65,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
         grid->addWidget(state, row++, 0, 1, 3);
     }
     grid->addWidget(choices_in_view(), row++, 0, 1, 3);
+    add_pieces(*grid, row++);
     add_paper(*grid, row++);
     add_folder(*grid, row++);
     words_->setTextFormat(Qt::PlainText);
@@ -95,6 +96,49 @@ void ExportDialog::make_choices() {
         choices_.push_back(choice);
         connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);
     }
+}
+
+/// Of all pieces, of a sort of them, or of those that are called by name.
+void ExportDialog::add_pieces(QGridLayout &grid, int row) {
+    pieces_->setObjectName(QStringLiteral("pieces"));
+    tags_->setObjectName(QStringLiteral("tags"));
+    pieces_->addItem(tr("all pieces"));
+    pieces_->addItem(tr("new wood"), QStringLiteral("new"));
+    pieces_->addItem(tr("mended logs with their new wood"), QStringLiteral("mended"));
+    pieces_->addItem(tr("logs in which something is to be cut"), QStringLiteral("cut"));
+    pieces_->addItem(tr("these:"));
+    tags_->setPlaceholderText(tr("A-05-1, B, what is written on a log"));
+    tags_->setAccessibleName(tr("Tags of pieces, separated by commas"));
+    tags_->setEnabled(false);
+    auto *label = new QLabel(tr("P&ieces"));
+    label->setBuddy(pieces_);
+    grid.addWidget(label, row, 0);
+    grid.addWidget(pieces_, row, 1);
+    grid.addWidget(tags_, row, 2);
+    connect(pieces_, &QComboBox::currentIndexChanged, this, &ExportDialog::choose_pieces);
+    connect(tags_, &QLineEdit::textChanged, this, &ExportDialog::choose_pieces);
+}
+
+PieceChoice ExportDialog::pieces() const {
+    std::vector<std::string> words;
+    const QString sort = pieces_->currentData().toString();
+    if (!sort.isEmpty()) words.push_back(sort.toStdString());
+    if (tags_->isEnabled())
+        for (const QString &tag : tags_->text().split(u',', Qt::SkipEmptyParts))
+            if (!tag.trimmed().isEmpty()) words.push_back(tag.trimmed().toStdString());
+    return piece_choice(words);
+}
+
+/// What shows the whole shell is not made of some pieces.
+void ExportDialog::choose_pieces() {
+    tags_->setEnabled(pieces_->currentIndex() == pieces_->count() - 1);
+    for (std::size_t i = 0; i < choices_.size(); ++i)
+        choices_[i]->setEnabled(pieces_->currentIndex() == 0 || all_exporters()[i].of_pieces);
+    enable_start();
+}
+
+bool ExportDialog::is_wanted(std::size_t choice) const {
+    return choices_[choice]->isEnabled() && choices_[choice]->isChecked();
 }
 
 void ExportDialog::add_paper(QGridLayout &grid, int row) {
@@ -176,8 +220,11 @@ void ExportDialog::spare_own_files() {
 
 /// Nothing chosen is nothing to make.
 void ExportDialog::enable_start() {
-    const auto chosen = [](const QCheckBox *choice) { return choice->isChecked(); };
-    start_->setEnabled(!running_ && std::any_of(choices_.begin(), choices_.end(), chosen));
+    bool any = false;
+    for (std::size_t i = 0; i < choices_.size(); ++i)
+        any = any || is_wanted(i);
+    const bool named = !tags_->isEnabled() || !pieces().is_all(); // else it would be of all pieces
+    start_->setEnabled(!running_ && any && named);
 }
 
 void ExportDialog::start() {
@@ -185,10 +232,11 @@ void ExportDialog::start() {
     if (thread_.joinable()) thread_.join();
     std::vector<const Exporter *> chosen;
     for (std::size_t i = 0; i < choices_.size(); ++i)
-        if (choices_[i]->isChecked()) chosen.push_back(&all_exporters()[i]);
+        if (is_wanted(i)) chosen.push_back(&all_exporters()[i]);
     job_.options.paper.reset();
     if (paper_->currentIndex() > 0)
         job_.options.paper = static_cast<sheets::Paper>(paper_->currentData().toInt());
+    job_.options.pieces = pieces();
     running_ = true;
     progress_.restart();
     start_->setEnabled(false);

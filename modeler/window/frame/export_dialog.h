@@ -60,6 +60,10 @@ class ExportDialog : public QDialog {
     void make_choices();
     QWidget *choices_in_view();
     void add_paper(QGridLayout &grid, int row);
+    void add_pieces(QGridLayout &grid, int row);
+    PieceChoice pieces() const;
+    void choose_pieces();
+    bool is_wanted(std::size_t choice) const;
     void add_folder(QGridLayout &grid, int row);
     QLayout *buttons();
     void connect_all();
@@ -74,7 +78,8 @@ class ExportDialog : public QDialog {
     ExportJob job_;
     Exporting exporting_;
     std::vector<QCheckBox *> choices_;
-    QComboBox *paper_;
+    QComboBox *paper_, *pieces_;
+    QLineEdit *tags_;
     QLineEdit *folder_;
     QProgressBar *bar_;
     QLabel *words_;

@@ -285,6 +285,38 @@
 <context>
     <name>ExportDialog</name>
     <message>
+        <source>all pieces</source>
+        <translation>toutes les pièces</translation>
+    </message>
+    <message>
+        <source>new wood</source>
+        <translation>le bois neuf</translation>
+    </message>
+    <message>
+        <source>mended logs with their new wood</source>
+        <translation>les pièces réparées et leur bois neuf</translation>
+    </message>
+    <message>
+        <source>logs in which something is to be cut</source>
+        <translation>les pièces où il reste à couper</translation>
+    </message>
+    <message>
+        <source>these:</source>
+        <translation>celles-ci :</translation>
+    </message>
+    <message>
+        <source>A-05-1, B, what is written on a log</source>
+        <translation>A-05-1, B, ce qui est écrit sur une pièce</translation>
+    </message>
+    <message>
+        <source>Tags of pieces, separated by commas</source>
+        <translation>Repères de pièces, séparés par des virgules</translation>
+    </message>
+    <message>
+        <source>P&amp;ieces</source>
+        <translation>P&amp;ièces</translation>
+    </message>
+    <message>
         <source>&amp;Export</source>
         <translation>&amp;Exporter</translation>
     </message>
