@@ -98,6 +98,9 @@ void CsvTable::read_headings() {
     for (const std::string &cell : header_.cells) {
         CsvHeading heading = heading_of(cell);
         const CsvColumn *column = column_named(known_, heading.key);
+        if (!column && !heading.unit.empty()) // "numbers_in" has no unit: it is called so
+            if ((column = column_named(known_, heading.key + "_" + heading.unit)))
+                heading.name = cell, heading.unit.clear();
         if (!column && !heading.key.empty())
             left_out.push_back(unknown(trimmed(cell), in_words(heading.key), titles(known_, french_)));
         heading.key = column ? column->key : "";

@@ -15,6 +15,10 @@ namespace {
 const Piece *piece_of(const FoundLog &log, const Layout &layout) {
     const Piece *found = nullptr;
     for (const Piece &piece : layout.pieces) {
+        if (!log.place.timber.empty()) {
+            if (piece.timber && piece.tag == log.place.timber) return &piece;
+            continue;
+        }
         if (!is_log(piece) || layout.walls[piece.wall].name != log.place.wall ||
             piece.round != log.place.round || (log.place.piece && piece.number != *log.place.piece))
             continue;
@@ -26,6 +30,7 @@ const Piece *piece_of(const FoundLog &log, const Layout &layout) {
 
 /// From end to end of all logs of its round, mm: places may be told from the far corner of the wall.
 double round_length(const Layout &layout, const Piece &piece) {
+    if (piece.timber) return piece.blank.length;
     AlongWall all = along_wall(layout.walls, piece);
     for (const Piece &other : layout.pieces) {
         if (!is_log_of(other, piece.wall) || other.round != piece.round) continue;
@@ -78,6 +83,12 @@ class Doubting {
     }
 
   private:
+    /// In the plan.
+    Said where() const {
+        const FoundPlace &place = log_.place;
+        if (!place.timber.empty()) return said("timber %1 of a floor", place.timber);
+        return said("wall %1, round %2", place.wall, place.round.value_or(0));
+    }
     bool is_asked(const NotedLength &number, const std::string &at) const {
         return number.value && !strange_.contains(path_ + "." + at);
     }
@@ -88,13 +99,13 @@ class Doubting {
     void ask_length(const Piece &piece) {
         const double share = log_.length.value->mm() / piece.blank.length;
         if (likely_length.holds(share)) return;
-        const auto &[wall, round, part] = log_.place;
-        tell("", share < 1 ? said("length \"%1\" is much less than the %2 that the log of the plan has in "
-                                  "wall %3, round %4: was the tape read right?",
-                                  log_.length.written, in_mm(piece.blank.length), wall, *round)
-                           : said("length \"%1\" is much more than the %2 that the log of the plan has in "
-                                  "wall %3, round %4: was the tape read right?",
-                                  log_.length.written, in_mm(piece.blank.length), wall, *round));
+        tell("", share < 1
+                     ? said("length \"%1\" is much less than the %2 that the log of the plan has in %3: "
+                            "was the tape read right?",
+                            log_.length.written, in_mm(piece.blank.length), where())
+                     : said("length \"%1\" is much more than the %2 that the log of the plan has in %3: "
+                            "was the tape read right?",
+                            log_.length.written, in_mm(piece.blank.length), where()));
     }
 
     void ask_section(const NotedLength &height, const NotedLength &width, const char *part, std::size_t i,
@@ -108,25 +119,24 @@ class Doubting {
     void ask_height(const NotedLength &height, const std::string &of, double plan) {
         const double share = height.value->mm() / plan;
         if (likely_section.holds(share)) return;
-        const auto &[wall, round, part] = log_.place;
-        tell(of, share < 1 ? said("height \"%1\" is much less than the %2 that the log of the plan has in "
-                                  "wall %3, round %4: was it read right?",
-                                  height.written, in_mm(plan), wall, *round)
-                           : said("height \"%1\" is much more than the %2 that the log of the plan has in "
-                                  "wall %3, round %4: was it read right?",
-                                  height.written, in_mm(plan), wall, *round));
+        tell(of, share < 1
+                     ? said("height \"%1\" is much less than the %2 that the log of the plan has in %3: "
+                            "was it read right?",
+                            height.written, in_mm(plan), where())
+                     : said("height \"%1\" is much more than the %2 that the log of the plan has in %3: "
+                            "was it read right?",
+                            height.written, in_mm(plan), where()));
     }
 
     void ask_width(const NotedLength &width, const std::string &of, double plan) {
         const double share = width.value->mm() / plan;
         if (likely_section.holds(share)) return;
-        const auto &[wall, round, part] = log_.place;
-        tell(of, share < 1 ? said("width \"%1\" is much less than the %2 that the log of the plan has in "
-                                  "wall %3, round %4: was it read right?",
-                                  width.written, in_mm(plan), wall, *round)
-                           : said("width \"%1\" is much more than the %2 that the log of the plan has in "
-                                  "wall %3, round %4: was it read right?",
-                                  width.written, in_mm(plan), wall, *round));
+        tell(of, share < 1 ? said("width \"%1\" is much less than the %2 that the log of the plan has in %3: "
+                                  "was it read right?",
+                                  width.written, in_mm(plan), where())
+                           : said("width \"%1\" is much more than the %2 that the log of the plan has in %3: "
+                                  "was it read right?",
+                                  width.written, in_mm(plan), where()));
     }
 
     void ask_places(double length) {

@@ -222,6 +222,7 @@ void merge_house(Merged &out, const Record &from, bool replace) {
 
 Merged merged(const Record &into, const Record &from, bool replace) {
     Merged out{into, {}, 0, 0};
+    merge_keys(out, {survey_head().name, ""}, replace, survey_head(), &out.record, &from);
     merge_house(out, from, replace);
     for (const FoundLog &log : from.logs) {
         const auto same = std::ranges::find(out.record.logs, log.tag, &FoundLog::tag);

@@ -1,5 +1,6 @@
 #include "kernel/document/document.h"
 #include "kernel/survey/survey.h"
+#include "kernel/survey/survey_cells.h"
 #include "kernel/survey/survey_rows.h"
 #include "kernel/survey/survey_sheets.h"
 #include "kernel/survey/survey_text.h"
@@ -17,11 +18,14 @@ class SurveyReader {
   public:
     SurveyReader(const CsvTable &table, CsvReport &report, const Shell &shell, const Record &context)
         : table_(table), report_(report), shell_(shell), context_(context),
-          rows_(gathered_rows(table, report, context)) {}
+          rows_(gathered_rows(table, report, context)) {
+        if (rows_.head) take_head(*rows_.head);
+    }
 
     SurveyRead read();
 
   private:
+    void take_head(std::size_t row);
     Record context_without_rows() const;
     void keep_what_is_not_said(Record &record) const;
     bool read_once(SurveyRead &out, const std::string &begin);
@@ -37,7 +41,7 @@ class SurveyReader {
     const CsvTable &table_;
     CsvReport &report_;
     const Shell &shell_;
-    const Record &context_;
+    Record context_; ///< with the head that its rows have
     SurveyRows rows_;
     std::set<SurveyCell> left_out_;
 };
@@ -107,7 +111,28 @@ bool SurveyReader::drop_a_log(const SurveyText &rows, const ReadResult &read, st
     return false;
 }
 
+/// Each by itself: what one cell says wrong takes no other with it. How bare numbers count must be known
+/// before the other rows are read.
+void SurveyReader::take_head(std::size_t row) {
+    for (const SurveyColumn &column : survey_columns()) {
+        const format::Key *key = survey_key(survey_head(), column.name);
+        const std::string cell = table_.cell(row, column.name);
+        if (!key || cell.empty()) continue;
+        const ReadResult read = read_document(write_document(shell_) + "\n[record]\n" + key->name + " = " +
+                                                  statement_of(key->kind, cell, "") + "\n",
+                                              "");
+        if (!has_errors(read.problems)) {
+            if (const auto value = key->value(&read.record)) key->set(&context_, *value);
+            continue;
+        }
+        const auto wrong = std::ranges::find(read.problems, Weight::error, &Problem::weight);
+        left_out_.insert({row, column.name});
+        tell({row, column.name}, *wrong);
+    }
+}
+
 void empty(Record &record, const SurveyPart &part) {
+    if (part.name == "sheet") record.sheets.clear();
     if (part.name == "level") record.planes.clear();
     if (part.name == "wall") record.walls.clear();
     if (part.name == "corner") record.corners.clear();
@@ -167,6 +192,7 @@ std::string SurveyReader::known_by(const std::string &part, std::size_t row) con
 void SurveyReader::note_lines(SurveyRead &out) const {
     for (const SurveyOfHouse &each : rows_.house)
         out.lines.emplace(std::pair(known_by_row(table_, each), ""), table_.line(each.row));
+    if (rows_.head) out.lines.emplace(std::pair(survey_head().name, ""), table_.line(*rows_.head));
     for (const SurveyLog &log : rows_.logs) {
         out.lines[{log.tag, ""}] = table_.line(log.first);
         for (const auto &[part, rows] : log.parts)
@@ -184,6 +210,7 @@ SurveyRead SurveyReader::read() {
     out.rows = table_.rows();
     keep_what_is_not_said(out.record);
     out.counts = row_counts(out.record);
+    if (rows_.head) out.counts.push_back({survey_head().name, survey_head().french, 1});
     for (SurveyCount &of_house : out.counts)
         if (of_house.name != "log" && std::ranges::count(house_parts(), of_house.name, &SurveyPart::name) > 0)
             of_house.count =

@@ -106,7 +106,8 @@ std::string corner_name(const Record &record, const Layout &layout, const std::s
 std::pair<std::string, std::string> end_names(const Record &record, const Layout &layout, const Piece &piece);
 
 /// The record and, for each log of the walls as they are laid out that no found log says to be, one to be
-/// measured: tag, place, and its two ends by their corners.
+/// measured: tag, place, and its two ends by their corners. Timbers of floors too, their ends by the logs and
+/// timbers that they lie in.
 Record with_logs_to_measure(const Record &record, const Layout &layout);
 
 /// The record and, of what it does not have yet, every wall and corner of the plan, the diagonals through the

@@ -27,6 +27,7 @@ constexpr Pair french_names[] = {
     {"wall", "mur"},
     {"round", "rang"},
     {"piece", "pièce"},
+    {"timber", "bois_de_plancher"},
     {"scarfed_to", "enté_à"},
     {"cut_from", "coupé_de"},
     {"replaces", "remplace"},
@@ -97,6 +98,13 @@ constexpr Pair french_names[] = {
     {"far_at_head", "jambage_loin_linteau"},
     {"sill", "appui"},
     {"head", "linteau"},
+    {"record", "relevé"},
+    {"exactness", "exactitude"},
+    {"not_seen", "non_vu"},
+    {"new_work", "bois_neuf"},
+    {"denominator", "dénominateur"},
+    {"two_fields", "deux_nombres"},
+    {"numbers_in", "nombres_en"},
 };
 
 /// What columns are called as well, or were once: read, never written.
@@ -131,8 +139,8 @@ std::vector<SurveyPart> all_parts() {
 }
 
 std::vector<SurveyPart> parts_of_house() {
-    constexpr Pair known_by[] = {
-        {"level", "name"}, {"wall", "wall"}, {"corner", "name"}, {"diagonal", ""}, {"opening", "name"}};
+    constexpr Pair known_by[] = {{"sheet", "name"},  {"level", "name"}, {"wall", "wall"},
+                                 {"corner", "name"}, {"diagonal", ""},  {"opening", "name"}};
     std::vector<SurveyPart> parts;
     for (const format::Section &list : described("record").table->lists)
         for (const auto &[name, by] : known_by)
@@ -154,6 +162,7 @@ std::vector<SurveyColumn> all_columns() {
         add_columns(columns, part);
     for (const SurveyPart &part : house_parts())
         add_columns(columns, part);
+    add_columns(columns, survey_head());
     return columns;
 }
 
@@ -167,6 +176,19 @@ std::span<const SurveyPart> survey_parts() {
 std::span<const SurveyPart> house_parts() {
     static const std::vector<SurveyPart> parts = parts_of_house();
     return parts;
+}
+
+const SurveyPart &survey_head() {
+    static const SurveyPart head{"record", french_of("record"), &described("record"), "", true};
+    return head;
+}
+
+std::vector<const SurveyPart *> all_survey_parts() {
+    std::vector<const SurveyPart *> all{&survey_head()};
+    for (const auto parts : {survey_parts(), house_parts()})
+        for (const SurveyPart &part : parts)
+            all.push_back(&part);
+    return all;
 }
 
 std::string known_as(const SurveyPart &part, const void *owner) {

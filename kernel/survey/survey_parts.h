@@ -23,8 +23,13 @@ struct SurveyPart {
 
 /// The log first, then the lists in the order of the document.
 std::span<const SurveyPart> survey_parts();
-/// Level planes, walls, corners, diagonals, openings: lists of `[record]`.
+/// Field sheets, level planes, walls, corners, diagonals, openings: lists of `[record]`.
 std::span<const SurveyPart> house_parts();
+
+/// The head of the forms: what the record says of the survey as a whole. Its owner is the record itself.
+const SurveyPart &survey_head();
+/// Head, logs with their lists, and those of the house.
+std::vector<const SurveyPart *> all_survey_parts();
 
 /// What one of the house is known by: its name, of a diagonal its two corners, in whatever order.
 std::string known_as(const SurveyPart &part, const void *owner);

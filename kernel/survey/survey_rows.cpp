@@ -15,17 +15,15 @@ const SurveyPart *part_of(const CsvTable &table, std::size_t row) {
     std::string word = table.word(row, survey_row);
     std::ranges::replace(word, ' ', '_');
     if (word.empty()) return &survey_parts().front();
-    for (const auto parts : {survey_parts(), house_parts()})
-        for (const SurveyPart &part : parts)
-            if (word == part.name || word == plain_letters(part.french)) return &part;
+    for (const SurveyPart *part : all_survey_parts())
+        if (word == part->name || word == plain_letters(part->french)) return part;
     return nullptr;
 }
 
 std::string part_names(bool french) {
     std::string names;
-    for (const auto parts : {survey_parts(), house_parts()})
-        for (const SurveyPart &part : parts)
-            names += (names.empty() ? "" : ", ") + (french ? part.french : part.name);
+    for (const SurveyPart *part : all_survey_parts())
+        names += (names.empty() ? "" : ", ") + (french ? part->french : part->name);
     return names;
 }
 
@@ -39,6 +37,7 @@ class Gathering {
 
   private:
     void take_of_house(const SurveyPart &part, std::size_t row);
+    void take_head(const SurveyPart &part, std::size_t row);
     void take_part(SurveyLog &log, const SurveyPart &part, std::size_t row);
     bool says_more_than(std::size_t row, const std::string &column) const;
     void tell_lost_cells(std::size_t row, const SurveyPart &part);
@@ -96,9 +95,22 @@ void Gathering::take_of_house(const SurveyPart &part, std::size_t row) {
     rows_.house.push_back({&part, row});
 }
 
+/// A sheet has one head.
+void Gathering::take_head(const SurveyPart &part, std::size_t row) {
+    tell_lost_cells(row, part);
+    table_.check_end(row);
+    if (rows_.head)
+        return table_.problem(row, "twice head",
+                              std::string("the row \"") + (table_.in_french() ? part.french : part.name) +
+                                  "\" stands there twice, first in line " +
+                                  std::to_string(table_.line(*rows_.head)));
+    rows_.head = row;
+}
+
 void Gathering::take_row(std::size_t row) {
     const std::string tag = table_.cell(row, survey_tag);
     const SurveyPart *part = part_of(table_, row);
+    if (part == &survey_head()) return take_head(*part, row);
     if (part && part->of_house) return take_of_house(*part, row);
     if (tag.empty()) return table_.problem(row, "no tag", table_.name(survey_tag) + " is missing");
     if (!part)

@@ -4,11 +4,13 @@
 #include "kernel/record/record.h"
 #include "kernel/survey/survey_text.h"
 
+#include <optional>
 #include <vector>
 
 namespace roundlay {
 
 struct SurveyRows {
+    std::optional<std::size_t> head; ///< the row of what is said of the survey as a whole
     std::vector<SurveyOfHouse> house;
     std::vector<SurveyLog> logs; ///< in the order in which they come up
 };

@@ -15,9 +15,8 @@ constexpr std::size_t rows_to_fill = 500; ///< under those that are there, with 
 
 std::vector<std::string> part_words(bool in_french) {
     std::vector<std::string> words;
-    for (const auto parts : {survey_parts(), house_parts()})
-        for (const SurveyPart &part : parts)
-            words.push_back(in_french ? part.french : part.name);
+    for (const SurveyPart *part : all_survey_parts())
+        words.push_back(in_french ? part->french : part->name);
     return words;
 }
 
@@ -33,9 +32,8 @@ std::vector<std::string> offered(const SurveyPart &part, const std::string &colu
 }
 
 const SurveyPart *part_called(const std::string &name) {
-    for (const auto parts : {survey_parts(), house_parts()})
-        for (const SurveyPart &part : parts)
-            if (name == part.name || name == part.french) return &part;
+    for (const SurveyPart *part : all_survey_parts())
+        if (name == part->name || name == part->french) return part;
     return nullptr;
 }
 

@@ -38,6 +38,8 @@ constexpr Pair words_of_records[] = {
     {"turn end for end", "retourner bout pour bout"},
     {"use elsewhere", "réemployer ailleurs"},
     {"leave out", "ne pas reposer"},
+    {"feet and inches", "pieds et pouces"},
+    {"decimal feet", "pieds décimaux"},
     // What people write as well: read, never written. "Laisser" is none of them: it leaves a log where it is.
     {"leave out", "écarter"},
     {"missing", "lost"},

@@ -24,6 +24,9 @@ Row row_of(const SurveyPart &part, const std::string &tag, const void *owner, co
 
 std::vector<Row> rows_of(const Record &record, const SurveyStyle &style) {
     std::vector<Row> rows;
+    constexpr std::size_t names = 2; // of the row and its tag: without more it says nothing
+    if (Row head = row_of(survey_head(), "", &record, style); style.all_columns || head.size() > names)
+        rows.push_back(std::move(head));
     for (const SurveyPart &part : house_parts())
         for (std::size_t i = 0; i < part.section->size(&record); ++i) {
             const void *owner = part.section->at(&record, i);

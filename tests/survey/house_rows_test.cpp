@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/survey/survey.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
 #include "tests/survey/noted_in_quarters.h"
 
 #include <algorithm>
@@ -184,4 +185,84 @@ TEST_CASE("Openings are rows, out and back") {
     const Merged all = merged(blank, filled.record, false);
     CHECK(all.conflicts.empty() == false); // the corner that it is measured from
     CHECK(all.record.openings[0].width.written == "2.7.2");
+}
+
+TEST_CASE("The head of the forms is a row, out and back, and tells how the other rows count") {
+    const ReadResult read = house();
+    Record record = read.record;
+    record.by = "R. Hale", record.on = "3 May", record.notation.denominator = 4;
+    const SurveyTable table = survey_table(record, {false, false});
+    REQUIRE_FALSE(table.rows.empty());
+    CHECK(table.rows[0][0] == "record");
+    const SurveyTable french = survey_table(record, {true, true});
+    CHECK(french.rows[0][0] == "relevé");
+    for (const SurveyTable *each : {&table, &french}) {
+        const SurveyRead back = read_survey(survey_csv(*each), *read.shell, {});
+        CHECK(back.problems.empty());
+        CHECK(back.record.by == "R. Hale");
+        CHECK(back.record.on == "3 May");
+        CHECK(back.record.notation.denominator == 4);
+    }
+    // A blank one has the row to be filled in.
+    CHECK(survey_table({}, {false, true}).rows.at(0)[0] == "record");
+    CHECK(survey_table({}, {false, false}).rows.empty());
+
+    const SurveyRead eighths = read_survey("row,tag,denominator,by,wall,round,length\r\n"
+                                           "record,,8,M. Orne,,,\r\nlog,a,,,A,1,3.10.1\r\n",
+                                           *read.shell, {});
+    REQUIRE(eighths.problems.empty());
+    CHECK(eighths.record.logs.at(0).length.value == Length::inches(46.125)); // 3 ft 10 1/8 in
+    const SurveyRead wrong =
+        read_survey("row,tag,denominator,by\r\nrecord,,5,M. Orne\r\nrecord,,4,R. Hale\r\n", *read.shell, {});
+    REQUIRE(wrong.problems.size() == 2); // a fifth of an inch, and a second head
+    CHECK(wrong.problems[0].line == 2);
+    CHECK(wrong.problems[1].line == 3);
+    CHECK(wrong.record.by == "M. Orne");
+    CHECK_FALSE(wrong.record.notation.denominator);
+}
+
+TEST_CASE("What a head says otherwise than the record is a conflict, and what it adds is taken") {
+    const ReadResult read = house();
+    Record into = read.record;
+    into.by = "R. Hale", into.exactness.clear();
+    const SurveyRead rows =
+        read_survey("row,tag,by,exactness\r\nrecord,,M. Orne,to an eighth\r\n", *read.shell, into);
+    REQUIRE(rows.problems.empty());
+    const Merged kept = merged(into, rows.record, false);
+    REQUIRE(kept.conflicts.size() == 1);
+    CHECK(kept.conflicts[0].key == "by");
+    CHECK(kept.record.by == "R. Hale");
+    CHECK(kept.record.exactness == "to an eighth");
+    CHECK(merged(into, rows.record, true).record.by == "M. Orne");
+}
+
+TEST_CASE("A timber of a floor is a row like a log, to be measured, out and back") {
+    const Shell shell = floored();
+    const Layout layout = lay_out(shell);
+    const Record blank = with_logs_to_measure({}, layout);
+    const auto first = std::ranges::find(blank.logs, "G-J01", &FoundLog::tag);
+    REQUIRE(first != blank.logs.end());
+    CHECK(first->place.timber == "G-J01");
+    CHECK(first->place.wall.empty());
+    CHECK_FALSE(first->place.round);
+    REQUIRE(first->ends.size() == 2);
+    CHECK(first->ends[0].corner != first->ends[1].corner);
+    const auto timbers =
+        std::ranges::count_if(blank.logs, [](const FoundLog &log) { return !log.place.timber.empty(); });
+    CHECK(timbers == std::ssize(layout.timbers));
+
+    const SurveyRead back = read_survey("row,tag,timber,length,species,what,from,to,zero,corner,height\r\n"
+                                        "log,joist 1,G-J01,3.9 m,pine,,,,C,,\r\n"
+                                        "end,joist 1,,,,,,,,A,180 mm\r\nend,joist 1,,,,,,,,C,175 mm\r\n"
+                                        "zone,joist 1,,,,rotten,0,400 mm,,,\r\n"
+                                        "decision,joist 1,,,,keep,,,,,\r\n",
+                                        shell, {});
+    REQUIRE(back.problems.empty());
+    REQUIRE(back.record.logs.size() == 1);
+    CHECK(back.record.logs[0].place.timber == "G-J01");
+    CHECK(back.record.logs[0].zones.size() == 1);
+    CHECK(with_logs_to_measure(back.record, layout).logs.size() == blank.logs.size());
+    const SurveyRead again = read_survey(survey_csv(survey_table(back.record, {true, false})), shell, {});
+    CHECK(again.problems.empty());
+    CHECK(again.record.logs == back.record.logs);
 }
