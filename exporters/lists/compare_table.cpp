@@ -103,9 +103,37 @@ class Rows {
 
   private:
     std::string words_of_change(const ComparedPiece &piece) const {
+        const bool another = piece.before && piece.after &&
+                             lay_at(before_.pieces[*piece.before], after_.pieces[*piece.after]) != nullptr;
+        if (piece.what == PieceChange::retold && another) return voice_.say("another log");
         if (!piece.new_wood) return in_words(piece.what, voice_);
         const bool nothing_else = piece.what == PieceChange::retold;
         return (nothing_else ? "" : in_words(piece.what, voice_) + ", ") + voice_.say("new wood");
+    }
+
+    /// Where the log that is there now lay before, by what is written on it; null where it is the same log,
+    /// or nobody can tell.
+    const Piece *lay_at(const Piece &was, const Piece &is) const {
+        if (is.mark.empty() || is.mark == was.mark) return nullptr;
+        const auto before = std::ranges::find(before_.pieces, is.mark, &Piece::mark);
+        return before == before_.pieces.end() ? nullptr : &*before;
+    }
+
+    /// What is told of it beside its wood's shape.
+    void add_told(std::vector<std::string> &all, const Piece &was, const Piece &is) const {
+        if (const Piece *there = lay_at(was, is))
+            all.push_back(voice_.say("log %1, which lay at %2", is.mark, there->tag));
+        else if (is.mark != was.mark)
+            all.push_back(is.mark.empty() ? voice_.say("no more: %1", was.mark)
+                                          : voice_.say("written on it: %1", is.mark));
+        if (is.finish != was.finish)
+            all.push_back(voice_.say("finish: %1, before %2", voice_.word(name_of(is.finish)),
+                                     voice_.word(name_of(was.finish))));
+        if (is.fabric != was.fabric)
+            all.push_back(voice_.say("wood: %1, before %2", voice_.word(name_of(is.fabric)),
+                                     voice_.word(name_of(was.fabric))));
+        if (is.note != was.note)
+            all.push_back(is.note.empty() ? voice_.say("its note is gone") : voice_.say("note: %1", is.note));
     }
 
     /// Of one that moved: from where to where.
@@ -144,6 +172,8 @@ class Rows {
     std::vector<std::string> differences(PieceChange what, const Piece &was, const Piece &is,
                                          bool no_cut_told) const {
         std::vector<std::string> all;
+        if (what != PieceChange::unchanged) add_told(all, was, is);
+        const std::size_t told_before = all.size();
         if (!is_cut_anew(what)) return all;
         const WoodDifference differs = wood_difference(was, is);
         add_ends(all, differs.height_datum, differs.height_far, said("height at its left end"),
@@ -152,10 +182,11 @@ class Rows {
                  said("width at its right end"), said("widths at its left and right end"));
         add_ends(all, differs.shoulder_datum, differs.shoulder_far, said("length of its left tail"),
                  said("length of its right tail"), said("lengths of its left and right tail"));
-        if (all.empty() && !piece_grew(what) && !differs.cuts && no_cut_told) // hewn by less than is printed
+        const bool none = all.size() == told_before;
+        if (none && !piece_grew(what) && !differs.cuts && no_cut_told) // hewn by less than is printed
             all.push_back(voice_.say("its cuts, each by less than %1", voice_.length(1)));
         constexpr double anything = 0.02; // mm: measuring by small steps leaves as much
-        if (!all.empty() || piece_grew(what) || differs.cuts.value_or(0) < anything) return all;
+        if (all.size() > told_before || piece_grew(what) || differs.cuts.value_or(0) < anything) return all;
         constexpr double told = 0.5;
         all.push_back(*differs.cuts >= told
                           ? voice_.say("places of its cuts: up to %1", voice_.length(*differs.cuts))

@@ -1,4 +1,5 @@
 #include "exporters/lists/table.h"
+#include "exporters/words/decimal_mark.h"
 
 #include <algorithm>
 
@@ -24,9 +25,7 @@ struct Shown {
 
     std::string operator()(const std::string &text) const { return without_controls(text); }
     std::string operator()(const Number &n) const {
-        std::string digits = n.shown.empty() ? n.digits : n.shown;
-        if (language == Language::french) std::ranges::replace(digits, '.', ',');
-        return digits;
+        return with_decimal_mark(n.shown.empty() ? n.digits : n.shown, language);
     }
     std::string operator()(const std::vector<std::string> &list) const {
         if (list.empty()) return "";

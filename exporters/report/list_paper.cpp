@@ -1,6 +1,7 @@
 #include "exporters/report/list_paper.h"
 
 #include "exporters/sheets/drawing/columns.h"
+#include "exporters/words/decimal_mark.h"
 
 #include <algorithm>
 
@@ -8,8 +9,8 @@ namespace roundlay::sheets {
 
 namespace {
 
-std::string cell_of(const Entry &entry) {
-    if (const auto *number = std::get_if<Number>(&entry)) return number->digits;
+std::string cell_of(const Entry &entry, Language language) {
+    if (const auto *number = std::get_if<Number>(&entry)) return with_decimal_mark(number->digits, language);
     if (const auto *text = std::get_if<std::string>(&entry)) return *text;
     std::string all;
     for (const std::string &one : std::get<std::vector<std::string>>(entry))
@@ -40,7 +41,7 @@ Table on_paper(const roundlay::Table &list, const Words &words, const std::strin
     for (const auto &row : list.rows) {
         table.rows.emplace_back();
         for (const std::size_t c : shown)
-            table.rows.back().push_back(cell_of(row[c]));
+            table.rows.back().push_back(cell_of(row[c], words.language()));
     }
     return table;
 }

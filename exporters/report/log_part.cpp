@@ -17,7 +17,7 @@ std::string decided(const FoundDecision &decision, const Words &words) {
 
 std::string short_place(const FoundPlace &place) {
     const auto number = [](std::optional<int> n) { return n ? std::to_string(*n) : std::string(); };
-    return joined({place.wall, number(place.round), number(place.piece)});
+    return joined({place.wall, number(place.round), number(place.piece), place.timber});
 }
 
 Table log_table(const Record &record, const Words &words) {

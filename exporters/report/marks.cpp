@@ -42,6 +42,11 @@ class KeyRows {
     std::vector<Item> items_;
 };
 
+/// The first letter of its word, or another one of it: in a key no letter stands twice.
+std::string letter(const Words &words, const char *english, const char *french) {
+    return words.language() == Language::french ? french : english;
+}
+
 } // namespace
 
 MarkOf mark_of(std::optional<Decision> decision, const Words &words) {
@@ -49,19 +54,23 @@ MarkOf mark_of(std::optional<Decision> decision, const Words &words) {
     const std::string word = words.words(said_of(*decision));
     switch (*decision) {
     case Decision::keep:
-        return {Hatch::none, "K", word};
+        return {Hatch::none, letter(words, "K", "G"), word};
     case Decision::mend:
-        return {Hatch::rising, "M", word};
+        return {Hatch::rising, letter(words, "M", "R"), word};
     case Decision::replace:
-        return {Hatch::crossed, "R", word};
+        return {Hatch::crossed, letter(words, "R", "N"), word};
     case Decision::turn:
-        return {Hatch::level, "T", word};
+        return {Hatch::level, letter(words, "T", "B"), word};
     case Decision::use_elsewhere:
-        return {Hatch::upright, "E", word};
+        return {Hatch::upright, letter(words, "E", "A"), word};
     case Decision::leave_out:
         break;
     }
-    return {Hatch::dense, "L", word};
+    return {Hatch::dense, letter(words, "L", "X"), word};
+}
+
+MarkOf mark_of_unrecorded(const Words &words) {
+    return {Hatch::falling, "-", words.say("not recorded")};
 }
 
 MarkOf mark_of(Soundness wood, const Words &words) {
@@ -70,15 +79,15 @@ MarkOf mark_of(Soundness wood, const Words &words) {
     case Soundness::sound:
         return {Hatch::none, "S", word};
     case Soundness::checked:
-        return {Hatch::level, "C", word};
+        return {Hatch::level, letter(words, "C", "F"), word};
     case Soundness::soft:
-        return {Hatch::dotted, "F", word};
+        return {Hatch::dotted, letter(words, "F", "M"), word};
     case Soundness::rotten:
-        return {Hatch::crossed, "R", word};
+        return {Hatch::crossed, letter(words, "R", "P"), word};
     case Soundness::missing:
         break;
     }
-    return {Hatch::falling, "M", word};
+    return {Hatch::falling, letter(words, "M", "X"), word};
 }
 
 MarkOf mark_of(PieceChange change, const Words &words) {
@@ -88,15 +97,15 @@ MarkOf mark_of(PieceChange change, const Words &words) {
     case PieceChange::added:
         return {Hatch::dense, "N", words.say("new")};
     case PieceChange::gone:
-        return {Hatch::crossed, "G", words.say("gone")};
+        return {Hatch::crossed, letter(words, "G", "D"), words.say("gone")};
     case PieceChange::longer:
         return {Hatch::rising, "+", words.say("longer")};
     case PieceChange::shorter:
         return {Hatch::falling, "-", words.say("shorter")};
     case PieceChange::recut:
-        return {Hatch::dotted, "C", words.say("re-cut")};
+        return {Hatch::dotted, letter(words, "C", "T"), words.say("re-cut")};
     case PieceChange::moved:
-        return {Hatch::upright, "V", words.say("moved")};
+        return {Hatch::upright, letter(words, "V", "P"), words.say("moved")};
     case PieceChange::retold:
         break;
     }
@@ -122,6 +131,7 @@ std::vector<MarkOf> decision_marks(const Words &words) {
     for (const Decision decision : all_decisions)
         marks.push_back(mark_of(decision, words));
     marks.push_back(mark_of(std::optional<Decision>(), words));
+    marks.push_back(mark_of_unrecorded(words));
     return marks;
 }
 

@@ -20,6 +20,8 @@ struct MarkOf {
 
 /// Nothing: nobody has decided.
 MarkOf mark_of(std::optional<Decision> decision, const Words &words);
+/// Of a log that the plan has and nobody recorded: nobody could decide about it.
+MarkOf mark_of_unrecorded(const Words &words);
 MarkOf mark_of(Soundness wood, const Words &words);
 MarkOf mark_of(PieceChange change, const Words &words);
 MarkOf mark_of_peg(PegState state, const Words &words);

@@ -15,6 +15,7 @@ std::optional<Decision> last_decision(const FoundLog &log) {
 }
 
 std::string place_words(const FoundPlace &place, const Words &words) {
+    if (!place.timber.empty()) return words.say("timber %1 of a floor", place.timber);
     if (place.wall.empty()) return words.say("place not known");
     if (!place.round) return words.say("wall %1", place.wall);
     if (!place.piece) return words.say("wall %1, round %2", place.wall, *place.round);

@@ -19,7 +19,8 @@ std::string counts_of(const std::vector<FormLog> &logs, const Words &words) {
     for (const MarkOf &mark : decision_marks(words))
         letters.push_back(mark.letter);
     for (const FormLog &log : logs)
-        if (log.recorded) ++counts[mark_of(last_decision(log.found), words).letter];
+        ++counts[log.recorded ? mark_of(last_decision(log.found), words).letter
+                              : mark_of_unrecorded(words).letter];
     for (const std::string &letter : letters)
         if (counts.contains(letter)) all.push_back(letter + " " + std::to_string(counts[letter]));
     return joined(all);

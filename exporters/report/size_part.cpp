@@ -36,6 +36,27 @@ Table size_table(const Record &record, const Words &words) {
     return table;
 }
 
+/// Over its plane, which is told where there are several. Logs that nobody levelled are left out.
+Table level_table(const Record &record, const Words &words) {
+    Table table = table_called(words, words.say("Levels of the upper edges of logs at their ends"));
+    table.columns = {flush_left(words.say("Tag"), 18)};
+    for (int end = 0; end < 2; ++end) {
+        table.columns.push_back(flush_left(words.say("End"), 30));
+        table.columns.push_back(flush_left(words.say("Level"), 30));
+        table.columns.push_back(flush_left(words.say("Plane"), 20));
+    }
+    for (const FoundLog &log : record.logs) {
+        std::vector<std::string> row{log.tag};
+        for (const FoundEnd &end : log.ends)
+            if (end.level.is_taken())
+                row.insert(row.end(), {end.corner, noted_words(end.level, words), end.plane});
+        if (row.size() == 1) continue;
+        row.resize(table.columns.size());
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
 /// Logs of which nobody said anything of that are left out.
 Table wood_table(const Record &record, const Words &words) {
     Table table = table_called(words, words.say("Every log, its wood, finish and old marks"));
@@ -79,6 +100,7 @@ void size_part(ReportPages &pages, const Draft &draft, const ReportSource &sourc
     const Words &words = pages.words();
     pages.begin_part(words.say("Sizes, wood and finish of logs"), "report-sizes");
     pages.add(size_table(*source.record, words));
+    if (const Table levels = level_table(*source.record, words); !levels.rows.empty()) pages.add(levels);
     const Table wood = wood_table(*source.record, words);
     if (!wood.rows.empty()) pages.add(wood);
     const Table along = station_table({*source.record, draft.layout, words});

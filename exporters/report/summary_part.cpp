@@ -136,7 +136,8 @@ Table open_questions(const Record &record, const Layout &layout, const Words &wo
         {said("no height or width was measured"),
          [](const FoundLog &log) { return !has_a_size(log) && !is_gone(log); }},
         {said("soft or rotten, and how deep is not recorded"), has_harm_of_unknown_depth},
-        {said("where it lay is not known"), [](const FoundLog &log) { return log.place.wall.empty(); }},
+        {said("where it lay is not known"),
+         [](const FoundLog &log) { return log.place.wall.empty() && log.place.timber.empty(); }},
         {said("places along it are noted, and not from which corner: they are drawn nowhere"), lacks_zero},
     };
     Table table = table_called(words, words.say("Open questions"));

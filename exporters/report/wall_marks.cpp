@@ -119,7 +119,7 @@ std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<F
         if (log.recorded)
             add_faces(areas, layout, log, words.say("%1 %2", log.found.tag, mark.letter), mark.hatch);
         else
-            add_faces(areas, layout, log, "(" + log.found.tag + ")", Hatch::none);
+            add_faces(areas, layout, log, "(" + log.found.tag + ")", mark_of_unrecorded(words).hatch);
     }
     return areas;
 }

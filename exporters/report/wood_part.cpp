@@ -1,6 +1,7 @@
 #include "exporters/report/marks.h"
 #include "exporters/report/parts.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "exporters/words/decimal_mark.h"
 #include "kernel/fabric/along_log.h"
 #include "kernel/record/found_words.h"
 #include "kernel/record/places.h"
@@ -92,10 +93,10 @@ Table moisture_table(const Telling &of) {
                      flush_left(words.say("Probe"), 30), flush_left(words.say("By, on"), 30)};
     for (const FoundLog &log : record.logs)
         for (const MoistureReading &m : log.moistures)
-            table.rows.push_back({log.tag, percent_of(m.percent), where(m.at, log, of),
-                                  m.face ? words.words(said_of(*m.face)) : "", noted_words(m.depth, words),
-                                  m.season ? season_word(*m.season, words) : "", m.probe,
-                                  by_and_on(m.by, m.on, words)});
+            table.rows.push_back({log.tag, with_decimal_mark(percent_of(m.percent), words.language()),
+                                  where(m.at, log, of), m.face ? words.words(said_of(*m.face)) : "",
+                                  noted_words(m.depth, words), m.season ? season_word(*m.season, words) : "",
+                                  m.probe, by_and_on(m.by, m.on, words)});
     return table;
 }
 

@@ -1,6 +1,7 @@
 #include "exporters/words/words.h"
 
 #include "exporters/words/catalogue.h"
+#include "exporters/words/decimal_mark.h"
 #include "kernel/measure/load.h"
 #include "kernel/measure/spelling.h"
 
@@ -45,11 +46,15 @@ struct AmountWords {
         false; ///< what is found is told however small; what is drawn or listed as it is rounded
 
     std::string operator()(const LengthAmount &length) const {
-        if (length.decimals > 0) return print_decimals(Length::mm(length.mm), style.system, length.decimals);
+        if (length.decimals > 0)
+            return with_decimal_mark(print_decimals(Length::mm(length.mm), style.system, length.decimals),
+                                     language);
         if (length.exact) return exact_words(length.mm, style);
         return never_none ? printed(length.mm, style.system) : print_length(Length::mm(length.mm), style);
     }
-    std::string operator()(const LoadAmount &load) const { return print_load(load.kpa, style.system); }
+    std::string operator()(const LoadAmount &load) const {
+        return with_decimal_mark(print_load(load.kpa, style.system), language);
+    }
     std::string operator()(long long count) const { return std::to_string(count); }
     std::string operator()(const std::string &name) const { return name; }
     std::string operator()(const std::vector<Said> &phrase) const { return filled(phrase.front(), *this); }

@@ -114,16 +114,17 @@ std::string counts_of(const SurveyRead &read, bool in_french) {
     return text.empty() ? "-" : text;
 }
 
-std::string summary(const SurveyRead &read, const Merged &merged, bool in_french) {
+std::string summary(const Voice &voice, const SurveyRead &read, const Merged &merged) {
     const auto unmeasured =
         std::ranges::count_if(read.record.logs, [](const FoundLog &log) { return !is_measured(log); });
-    std::string text = std::to_string(read.rows) + " rows read: " + counts_of(read, in_french) + "; " +
-                       std::to_string(read.not_taken) +
-                       " rows or cells not taken. In the document: " + std::to_string(merged.logs) +
-                       " new logs, " + std::to_string(merged.values) + " new values in logs that were there";
-    if (unmeasured > 0)
-        text += "; of " + std::to_string(unmeasured) + " logs they say nothing yet but where they lie";
-    return text;
+    const std::string text = voice.say(
+        "%1 rows read: %2; %3 rows or cells not taken. In the document: %4 new logs, %5 new values in "
+        "logs that were there",
+        read.rows, counts_of(read, voice.language() == Language::french), read.not_taken, merged.logs,
+        merged.values);
+    return unmeasured == 0
+               ? text
+               : voice.say("%1; of %2 logs they say nothing yet but where they lie", text, unmeasured);
 }
 
 /// What has come in, and what speaks against what stood there.
@@ -141,10 +142,12 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
     tell_warnings(console, options.rows, doubts);
     if (!merged.conflicts.empty() && !options.replace)
         console.hint(voice_of(console).say("--replace takes what the rows say"));
-    console.tell(summary(read, merged, console.language == Language::french));
+    console.tell(summary(voice_of(console), read, merged));
     if (options.to == "-") return;
     const bool whole = read.problems.empty() && (merged.conflicts.empty() || options.replace);
-    console.tell((whole ? "written: " : "written all the same, without what was not taken: ") + options.to);
+    console.tell(
+        whole ? voice_of(console).say("written: %1", options.to)
+              : voice_of(console).say("written all the same, without what was not taken: %1", options.to));
 }
 
 ExitCode take_rows(const Console &console, const Input &input, const SurveyOptions &options) {

@@ -1,6 +1,7 @@
 #include "exporters/sheets/drawing/words.h"
 
 #include "exporters/sheets/drawing/number.h"
+#include "exporters/words/decimal_mark.h"
 #include "kernel/measure/weights.h"
 
 #include <algorithm>
@@ -15,8 +16,9 @@ constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
 } // namespace
 
 std::string Words::volume(double mm3) const {
-    return metric() ? say("%1 m³", three_figures(mm3 / mm3_per_m3))
-                    : say("%1 ft³", three_figures(mm3 / mm3_per_ft3));
+    const std::string figures = three_figures(mm3 / (metric() ? mm3_per_m3 : mm3_per_ft3));
+    return metric() ? say("%1 m³", with_decimal_mark(figures, language()))
+                    : say("%1 ft³", with_decimal_mark(figures, language()));
 }
 
 std::string Words::low_weight(double kilograms) const {

@@ -11,8 +11,12 @@ constexpr double tag_width = 30;
 constexpr double row_height = print_line + box_height + print_line + 0.8;
 constexpr double end_width = 3 * size_width;
 
-const FoundLog *found_with_tag(const Record &record, const std::string &tag) {
-    const auto log = std::ranges::find(record.logs, tag, &FoundLog::tag);
+/// What the record says of that timber, by its place in the plan; of one that was noted by its tag alone by
+/// that.
+const FoundLog *found_as(const Record &record, const std::string &tag) {
+    auto log =
+        std::ranges::find_if(record.logs, [&](const FoundLog &each) { return each.place.timber == tag; });
+    if (log == record.logs.end()) log = std::ranges::find(record.logs, tag, &FoundLog::tag);
     return log == record.logs.end() ? nullptr : &*log;
 }
 
@@ -21,7 +25,7 @@ class TimberRow {
   public:
     TimberRow(const Layout &layout, const Record &record, const FormLogs &logs, const Timber &timber)
         : layout_(layout), logs_(logs), timber_(timber), piece_(layout.pieces[timber.piece]),
-          found_(found_with_tag(record, piece_.tag)) {}
+          found_(found_as(record, piece_.tag)), tag_(found_ ? found_->tag : piece_.tag) {}
 
     double height(const Words &words, double width) const {
         return row_height + static_cast<double>(lines_over(words, width)) * print_line;
@@ -30,11 +34,11 @@ class TimberRow {
     void draw(FormPen &pen, const Rect &whole) const {
         Rect room = whole;
         if (lines_over(pen.words(), whole.width()) > 0) {
-            room = pen.tag(whole, tag_width - 2, piece_.tag);
+            room = pen.tag(whole, tag_width - 2, tag_);
         } else {
             pen.print({room.x0, room.y1 - print_line}, tag_width - 2,
                       found_ ? pen.words().say("tag") : pen.words().say("tag, proposed"));
-            pen.tag({room.x0, room.y0, room.x1, room.y1 - print_line}, tag_width - 2, piece_.tag);
+            pen.tag({room.x0, room.y0, room.x1, room.y1 - print_line}, tag_width - 2, tag_);
         }
         const double top = room.y1 - print_line, low = top - box_height;
         pen.print_right({room.x0 + tag_width - 1, low - print_line}, tag_width - 2,
@@ -50,7 +54,7 @@ class TimberRow {
 
   private:
     std::size_t lines_over(const Words &words, double width) const {
-        return FormPen::lines_over(words, piece_.tag, tag_width - 2, width);
+        return FormPen::lines_over(words, tag_, tag_width - 2, width);
     }
 
     const FoundEnd *found_end(End end, const std::string &at) const {
@@ -91,6 +95,7 @@ class TimberRow {
     const Timber &timber_;
     const Piece &piece_;
     const FoundLog *found_;
+    std::string tag_; ///< that it was found under; else proposed
 };
 
 } // namespace

@@ -8,6 +8,7 @@ namespace roundlay::sheets {
 namespace {
 
 bool lies_at(const FoundLog &log, const Piece &piece, const Layout &layout) {
+    if (!log.place.timber.empty()) return piece.timber && piece.tag == log.place.timber;
     return is_log(piece) && log.place.round && log.place.wall == layout.walls[piece.wall].name &&
            piece.round == *log.place.round && (!log.place.piece || piece.number == *log.place.piece);
 }
@@ -68,6 +69,8 @@ FormLogs form_logs(const Record &record, const Layout &layout) {
         FormLog log = form_log(whole.logs[i], i < record.logs.size(), record, layout);
         if (log.pieces.empty())
             all.elsewhere.push_back(std::move(log));
+        else if (layout.pieces[log.pieces.front()].timber)
+            all.timbers.push_back(std::move(log));
         else
             all.walls[layout.pieces[log.pieces.front()].wall].push_back(std::move(log));
     }
@@ -76,6 +79,7 @@ FormLogs form_logs(const Record &record, const Layout &layout) {
     };
     for (std::vector<FormLog> &logs : all.walls)
         std::ranges::stable_sort(logs, from_the_bottom);
+    std::ranges::stable_sort(all.timbers, from_the_bottom);
     return all;
 }
 

@@ -28,6 +28,7 @@ struct FormLog {
 
 struct FormLogs {
     Indexed<std::vector<FormLog>, WallPlace> walls; ///< from the bottom up, from left to right
+    std::vector<FormLog> timbers;                   ///< of floors, in the order of Layout::pieces
     std::vector<FormLog> elsewhere;                 ///< of the record, where the plan has no log
 };
 

@@ -2,6 +2,7 @@
 #include "exporters/sheets/drawing/number.h"
 #include "exporters/sheets/form/card_measures.h"
 #include "exporters/sheets/form/log_card.h"
+#include "exporters/words/decimal_mark.h"
 
 #include <algorithm>
 
@@ -69,7 +70,7 @@ std::string LogCard::later_cuts() const {
 std::string LogCard::moistures() const {
     std::vector<std::string> all;
     for (const MoistureReading &reading : log_.found.moistures)
-        all.push_back(number_text(reading.percent, 1) + " %" +
+        all.push_back(with_decimal_mark(number_text(reading.percent, 1), words_.language()) + " %" +
                       (reading.depth.is_taken() ? ", " + reading.depth.written : "") +
                       (reading.at.is_taken() ? ", " + reading.at.written : ""));
     return joined(all);

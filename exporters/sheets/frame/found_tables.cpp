@@ -34,6 +34,11 @@ Table found_table(const SheetOptions &options, const Layout &layout, std::span<c
     return table;
 }
 
+bool has_room_for_notes(PaperSize size) {
+    constexpr double list_and_notes = 250; // mm: narrower, and a note stands there word under word
+    return inner_area(size).width() >= list_and_notes;
+}
+
 void add_found_columns(const SheetOptions &options, const Words &words, bool pegs,
                        std::vector<Column> &columns) {
     if (pegs && says(options, has_pegs))

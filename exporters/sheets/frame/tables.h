@@ -23,6 +23,9 @@ Table left_over_table(const Words &words, const std::string &title, const std::v
 Table found_table(const SheetOptions &options, const Layout &layout, std::span<const Index<Piece>> pieces,
                   const Words &words);
 
+/// Whether a list of pieces on that paper has room for a column of it. Else it follows the list, as above.
+bool has_room_for_notes(PaperSize size);
+
 /// Columns of a list of pieces for that, where anything is said of any of them, and the cells of one.
 void add_found_columns(const SheetOptions &options, const Words &words, bool pegs,
                        std::vector<Column> &columns);

@@ -118,12 +118,22 @@ Table cautions(const Draft &draft, const Words &words, Deed deed) {
     return table;
 }
 
-Titled titled(const Draft &draft, const Words &words, const Table &table, const std::string &title,
-              const std::string &number, const std::string &subtitle, const std::string &name, Deed deed) {
+/// What was found of each, in that order, where the list has no room for it.
+void put_notes(const Draft &draft, const Words &words, const std::vector<Index<Piece>> &order,
+               std::vector<Page> &pages) {
+    if (has_room_for_notes(draft.size())) return;
+    const Table notes = found_table(draft.options, draft.layout, order, words);
+    if (!notes.rows.empty()) put_on(pages, draft.size(), notes);
+}
+
+Titled titled(const Draft &draft, const Words &words, const Table &table,
+              const std::vector<Index<Piece>> &order, const std::string &title, const std::string &number,
+              const std::string &subtitle, const std::string &name, Deed deed) {
     const PaperSize size = draft.size();
     std::vector<Page> pages{empty_page(size)};
     put_on(pages, size, cautions(draft, words, deed));
     put_on(pages, size, table);
+    put_notes(draft, words, order, pages);
     return {std::move(pages),
             {title, subtitle, title, number, said_scale(nullptr, words), false, words.unit_note()},
             {title, name, ""}};
@@ -137,8 +147,10 @@ Titled taking_down_sheet(const Draft &draft) {
                      flush_right(words.say("Pegs"), 12), flush_right(words.say("Free after"), 22)};
     add_weight_columns(draft, words, table.columns);
     table.columns.push_back(flush_left(words.say("Then held by its pegs alone"), 44));
-    add_found_columns(draft.options, words, true, table.columns);
+    const bool beside = has_room_for_notes(draft.size());
+    if (beside) add_found_columns(draft.options, words, true, table.columns);
     table.columns.push_back(flush_left(words.say("Down"), box_width));
+    std::vector<Index<Piece>> order;
     for (const DownStep &step : taking_down(draft.layout, draft.bodies)) {
         if (draft.options.ticked.is_gone(step.piece)) continue;
         const Piece &piece = draft.layout.pieces[step.piece];
@@ -146,11 +158,12 @@ Titled taking_down_sheet(const Draft &draft) {
                                      std::to_string(step.pegs.size()), length_up(words, step.rise)};
         add_weights(draft, words, step.piece, row);
         row.push_back(loose_tags(draft, step));
-        add_found_cells(draft.options, step.piece, true, row);
+        if (beside) add_found_cells(draft.options, step.piece, true, row);
+        order.push_back(step.piece);
         row.push_back(box(draft, step.piece, Deed::down));
         table.rows.push_back(std::move(row));
     }
-    return titled(draft, words, table, words.say("Taking down"), "L-2",
+    return titled(draft, words, table, order, words.say("Taking down"), "L-2",
                   words.say("%1 pieces, the last raised first", table.rows.size()), "taking-down",
                   Deed::down);
 }
@@ -161,21 +174,24 @@ Titled raising_sheet(const Draft &draft) {
     table.columns = {flush_right(words.say("Raise"), 14), flush_left(words.say("Tag"), 34),
                      flush_left(words.say("Laid on"), 50), flush_right(words.say("Pegs"), 12)};
     add_weight_columns(draft, words, table.columns);
-    add_found_columns(draft.options, words, true, table.columns);
+    const bool beside = has_room_for_notes(draft.size());
+    if (beside) add_found_columns(draft.options, words, true, table.columns);
     for (const std::string &heading :
          {words.say("Joints cut"), words.say("Checked"), words.say("Up"), words.say("Pegged")})
         table.columns.push_back(flush_left(heading, box_width));
+    std::vector<Index<Piece>> order;
     for (const UpStep &step : raising(draft.layout)) {
         const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
                                      std::to_string(step.pegs.size())};
         add_weights(draft, words, step.piece, row);
-        add_found_cells(draft.options, step.piece, true, row);
+        if (beside) add_found_cells(draft.options, step.piece, true, row);
+        order.push_back(step.piece);
         for (const Deed deed : {Deed::cut, Deed::checked, Deed::up, Deed::pegged})
             row.push_back(box(draft, step.piece, deed));
         table.rows.push_back(std::move(row));
     }
-    return titled(draft, words, table, words.say("Raising"), "L-3",
+    return titled(draft, words, table, order, words.say("Raising"), "L-3",
                   words.say("%1 pieces, one on the other", draft.layout.pieces.size()), "raising", Deed::up);
 }
 

@@ -32,7 +32,7 @@ void add_weights(const Draft &draft, const Totals &sums, const std::optional<Wei
     if (!said->caution.empty()) table.rows.push_back({words.say("Caution"), said->caution});
 }
 
-std::vector<Column> packing_columns(const Words &words, const SheetOptions &options) {
+std::vector<Column> packing_columns(const Words &words, const SheetOptions &options, bool notes) {
     std::vector<Column> columns{flush_right(words.say("Load"), 12), flush_left(words.say("Tag"), 34)};
     add_sizes(columns, words);
     columns.push_back(flush_right(words.say("Volume"), 24));
@@ -41,7 +41,7 @@ std::vector<Column> packing_columns(const Words &words, const SheetOptions &opti
         columns.push_back(flush_right(words.say("to"), 20));
     }
     columns.push_back(flush_right(words.say("Raise"), 14));
-    add_found_columns(options, words, false, columns);
+    if (notes) add_found_columns(options, words, false, columns);
     columns.push_back(flush_left(words.say("Loaded"), 16));
     return columns;
 }
@@ -66,7 +66,7 @@ std::vector<std::string> load_row(const Draft &draft, std::size_t number, Index<
         if (weight) any_weight = weight;
     }
     row.push_back(std::to_string(piece.raise));
-    add_found_cells(draft.options, index, false, row);
+    if (has_room_for_notes(draft.size())) add_found_cells(draft.options, index, false, row);
     row.emplace_back(); // to be ticked
     return row;
 }
@@ -75,7 +75,7 @@ std::vector<std::string> load_row(const Draft &draft, std::size_t number, Index<
 Table load_table(const Draft &draft, const Indexed<PieceStock, Piece> &stock, const Words &words,
                  std::optional<WeightNote> &any_weight) {
     Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
-    table.columns = packing_columns(words, draft.options);
+    table.columns = packing_columns(words, draft.options, has_room_for_notes(draft.size()));
     for (const Index<Piece> i : loading_order(draft.layout))
         table.rows.push_back(load_row(draft, table.rows.size() + 1, i, stock[i], words, any_weight));
     return table;
@@ -103,6 +103,10 @@ Titled packing_list(const Draft &draft) {
     std::vector<Page> pages{empty_page(size)};
     put_on(pages, size, sum); // the caution is read before the weights
     put_on(pages, size, table);
+    if (!has_room_for_notes(size))
+        if (const Table notes = found_table(draft.options, layout, loading_order(layout), words);
+            !notes.rows.empty())
+            put_on(pages, size, notes);
     return {std::move(pages),
             {title, words.say("%1 logs, the last raised first", layout.pieces.size()), title, "L-1",
              said_scale(nullptr, words), false, words.unit_note()},

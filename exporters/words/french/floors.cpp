@@ -23,8 +23,7 @@ constexpr Entry entries[] = {
     {"%1 reaches %2 past the right side of the room, which is %3 wide along wall %4",
      "%1 dépasse de %2 le côté droit de la pièce, large de %3 le long du mur %4"},
     {"%1 reaches %2 past the right side of the room, which is %3 wide along wall %4, and %5 past wall %6, "
-     "which "
-     "lies %7 from it",
+     "which lies %7 from it",
      "%1 dépasse de %2 le côté droit de la pièce, large de %3 le long du mur %4, et de %5 le mur %6, qui en "
      "est à %7"},
     {"%1 reaches %2 past wall %3, which lies %4 from wall %5",
@@ -94,6 +93,10 @@ constexpr Entry entries[] = {
     {"let it reach the wall, or keep %1 away from it", "qu’elle atteigne le mur, ou restez à %1"},
     {"lower the floor by %1", "baissez le plancher de %1"},
     {"lower the floor by %1, to a level of %2", "abaissez le plancher de %1, au niveau %2"},
+    {"measure where it lies: a level %1 higher would fit",
+     "mesurez où il se trouve : un niveau plus haut de %1 irait"},
+    {"measure where it lies: a level %1 lower would fit",
+     "mesurez où il se trouve : un niveau plus bas de %1 irait"},
     {"move that, or trim the floor there", "déplacez cela, ou enchevêtrez le plancher là"},
     {"move the joists by the floor's first or spacing",
      "déplacez les solives par le premier écart ou l’entraxe"},
@@ -101,8 +104,7 @@ constexpr Entry entries[] = {
     {"no dead_load is stated: %1 is taken for boards and what lies on them, and the timbers' own weight on "
      "top",
      "aucune charge permanente (dead_load) n’est indiquée : %1 sont pris pour les planches et ce qu’elles "
-     "portent, plus le poids "
-     "propre des pièces"},
+     "portent, plus le poids propre des pièces"},
     {"no height is left for another floor: floors over one another keep %1 between their tops",
      "il ne reste pas de hauteur pour un autre plancher : des planchers l’un sur l’autre gardent %1 entre "
      "leurs dessus"},
@@ -135,14 +137,12 @@ constexpr Entry entries[] = {
     {"tie it down there. Timbers that run on over their supports: statics, equation of three moments, "
      "derived. A screen only: local code and a licensed professional decide",
      "attachez-la vers le bas à cet endroit. Pièces continues sur leurs appuis : statique, équation des "
-     "trois "
-     "moments, calculé. Une simple vérification : le code local et un professionnel agréé décident"},
+     "trois moments, calculé. Une simple vérification : le code local et un professionnel agréé décident"},
     {"wall %1 stands in the room between walls %2 and %3",
      "le mur %1 est dans la pièce entre les murs %2 et %3"},
     {"walls %1 and %2 do not face each other: joists lie between two walls that run alike, but for 1 in 50",
      "les murs %1 et %2 ne se font pas face : les solives vont d’un mur à un autre qui lui est parallèle, à "
-     "1 "
-     "pour 50 près"},
+     "1 pour 50 près"},
     {"walls %1 and %2 do, though between them the floor does not fit as it is stated",
      "les murs %1 et %2 se font face, mais le plancher n’y tient pas tel qu’il est indiqué"},
 };

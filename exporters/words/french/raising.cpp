@@ -58,7 +58,7 @@ constexpr Entry entries[] = {
     {"Order", "Ordre"},
     {"Pegged", "Chevillée"},
     {"Raise in this order, and tick off", "Lever dans cet ordre, et cocher"},
-    {"Raising", "Levage de la coque"},
+    {"Raising", "Levage"},
     {"Recorded as missing and left out: %1.", "Noté comme manquant et laissé de côté : %1."},
     {"So far", "Fait à ce jour"},
     {"Take down in this order: the last that was raised comes first",

@@ -61,18 +61,28 @@ constexpr Entry entries[] = {
      "of them the sheet means",
      "%1 nombres ont deux champs et peuvent être des pieds.pouces ou des pieds décimaux, %2 le premier "
      "d’entre eux : indiquez ce que la feuille entend"},
+    {"%1 rows read: %2; %3 rows or cells not taken. In the document: %4 new logs, %5 new values in logs that "
+     "were there",
+     "%1 lignes lues : %2 ; %3 lignes ou cases non reprises. Dans le document : %4 pièces nouvelles, %5 "
+     "valeurs nouvelles dans des pièces qui y étaient"},
     {"%1 sawn", "%1 {sciée|sciées}"},
     {"%1 up to %2", "%1 jusqu’à %2"},
     {"%1 {log that is to be kept is|logs that are to be kept are} cut anew in this state, by what it states "
      "of others: %2; compare this state with the one as found, which tells what differs",
      "%1 {pièce à garder est retaillée|pièces à garder sont retaillées} dans cet état, par ce qu’il indique "
      "d’autres pièces : %2 ; comparez cet état avec celui tel que trouvé, ce qui dit ce qui diffère"},
+    {"%1 {timber of a floor was|timbers of floors were} measured, and what was measured is not in the model: "
+     "timbers are as their floor is stated",
+     "%1 {bois de plancher a été mesuré|bois de planchers ont été mesurés}, et ces mesures ne sont pas dans "
+     "le modèle : les bois sont tels que leur plancher est indiqué"},
     {"%1, %2 deep", "%1, profond de %2"},
     {"%1, column \"%2\": %3", "%1, colonne « %2 » : %3"},
     {"%1: the house as it was found (%2) cannot be laid out, so that no figure of its wood is known: mend "
      "what is wrong in that state first",
      "%1 : la maison telle qu’elle a été trouvée (%2) ne peut être tracée, si bien qu’aucun chiffre de son "
      "bois n’est connu : corrigez d’abord ce qui est faux dans cet état"},
+    {"%1; of %2 logs they say nothing yet but where they lie",
+     "%1 ; de %2 pièces elles ne disent encore que la place"},
     {"As found", "Tel que relevé"},
     {"Count: logs of the record. Volume: the wood of the pieces that they were found as, joints, openings "
      "and bores taken off. Outside face: the area of all surfaces of these pieces that look more outward "
@@ -81,6 +91,8 @@ constexpr Entry entries[] = {
      "ouvertures et trous déduits. Face extérieure : l’aire de toutes les surfaces de ces pièces qui "
      "regardent plus vers l’extérieur que vers le haut, le bas ou le long, chacune vue de face. Pour cent : "
      "100 x partie / tout ce qui a été trouvé."},
+    {"Levels of the upper edges of logs at their ends",
+     "Niveaux des arêtes supérieures des pièces à leurs bouts"},
     {"Logs of the record that the house as found has no piece of, without volume and face here: %1.",
      "Pièces du relevé dont la maison telle que trouvée n’a aucune pièce, sans volume ni face ici : %1."},
     {"Logs that are to stay by their decisions, and in whose place this state shows new wood or none: %1. "
@@ -91,12 +103,12 @@ constexpr Entry entries[] = {
      "volume and no face is known.",
      "Aucune pièce du relevé n’est une pièce de la maison telle qu’elle a été trouvée, ou cette maison ne "
      "peut être tracée : aucun volume et aucune face n’est connu."},
-    {"Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws what is cut "
-     "out of it; what is cut off one that is used elsewhere is not taken off. These are sums and no verdict "
-     "on what should stay.",
-     "D’une pièce réparée seul le vieux bois compte, pour autant qu’un [[mend]] de la coque montrée dessine "
-     "ce qui en est ôté ; ce qui est coupé d’une pièce réemployée ailleurs n’est pas déduit. Ce sont des "
-     "sommes, et aucun verdict sur ce qui devrait rester."},
+    {"Of a mended log the old wood alone counts, as far as a mend that is drawn in the state shown cuts it "
+     "out; what is cut off one that is used elsewhere is not taken off. These are sums and no verdict on "
+     "what should stay.",
+     "D’une pièce réparée seul le vieux bois compte, pour autant qu’une réparation dessinée dans l’état "
+     "montré l’ôte ; ce qui est coupé d’une pièce réemployée ailleurs n’est pas déduit. Ce sont des sommes, "
+     "et aucun verdict sur ce qui devrait rester."},
     {"Pegs as found", "Chevilles relevées"},
     {"a log has no tag: give it one of its own, which it keeps for ever",
      "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
@@ -197,6 +209,13 @@ constexpr Entry entries[] = {
      "la pièce %1 doit rester, et à sa place, où elle a été trouvée longue de %2, %3 est montrée en bois "
      "neuf, longue de %4 : décidez autrement, ou indiquez-y la pièce ancienne ; telle quelle, elle ne compte "
      "pas comme bois ancien qui reste"},
+    {"log %1 is told to be timber %2 of a floor, and to lie in a wall: one of the two is wrong",
+     "la pièce %1 est dite être le bois %2 d’un plancher, et se trouver dans un mur : l’un des deux est "
+     "faux"},
+    {"log %1 is told to be timber %2, and no floor of the house as it was found has one of that tag: mend "
+     "the tag, or the floor",
+     "la pièce %1 est dite être le bois %2, et aucun plancher de la maison telle que trouvée n’a ce repère : "
+     "corrigez le repère, ou le plancher"},
     {"log %1 lies where log %2 lies, in wall %3, round %4: say which piece each is, or which replaces or is "
      "scarfed to which",
      "la pièce %1 se trouve où se trouve la pièce %2, mur %3, rang %4 : dites quel morceau est chacune, ou "
@@ -212,12 +231,16 @@ constexpr Entry entries[] = {
      "that meant to stay?",
      "la pièce %1 a été trouvée : %2. Ses réparations en laissent une longueur de %3, entre %4 et %5 depuis "
      "%6 : est-ce que cela doit rester ?"},
+    {"log %1, timber %2 of a floor", "la pièce %1, bois %2 d’un plancher"},
     {"log %1: %2 from %3 was noted, and the log lies from %4 to %5 there: look at the number and the corner "
      "again; it is drawn nowhere",
      "pièce %1 : %2 depuis %3 est noté, et la pièce va de %4 à %5 : regardez à nouveau le nombre et l’angle "
      "; ce n’est dessiné nulle part"},
     {"logs %1 and %2 are both to lie at %3: one of them goes elsewhere",
      "les pièces %1 et %2 doivent toutes deux se trouver en %3 : l’une d’elles va ailleurs"},
+    {"logs %1 and %2 are both told to be timber %3: say which replaces or is scarfed to which",
+     "les pièces %1 et %2 sont dites toutes deux être le bois %3 : dites laquelle remplace l’autre ou lui "
+     "est entée"},
     {"mend", "réparer"},
     {"moisture readings", "mesures d’humidité"},
     {"no end of the log lies in corner %1: name an end's corner",
@@ -291,6 +314,17 @@ constexpr Entry entries[] = {
      "indiquez un autre dénominateur"},
     {"the zone ends at %1, before its beginning at %2: put the two in order",
      "la zone finit à %1, avant son début à %2 : mettez les deux en ordre"},
+    {"timber %1 goes, and the floor of %2 is shown as old wood: its timbers are of one wood in the model, so "
+     "that nothing is ordered for it; order it by hand",
+     "le bois %1 s’en va, et le plancher de %2 est montré en vieux bois : ses bois sont d’une seule sorte "
+     "dans le modèle, et rien n’est commandé pour lui ; commandez-le à la main"},
+    {"timber %1 is to stay, and the floor of %2 is stated to be a replacement: state fabric = \"kept\" of "
+     "the floor, or decide otherwise",
+     "le bois %1 doit rester, et le plancher de %2 est indiqué comme un remplacement : indiquez fabric = "
+     "\"kept\" pour le plancher, ou décidez autrement"},
+    {"timber %1 is to stay, and this state has no timber %2: decide otherwise, or state its floor",
+     "le bois %1 doit rester, et cet état n’a pas de bois %2 : décidez autrement, ou indiquez son plancher"},
+    {"timber %1 of a floor", "bois %1 d’un plancher"},
     {"to stay, and not standing in this state", "à garder, et absentes de cet état"},
     {"to wall", "vers le mur"},
     {"turn end for end", "retourner bout pour bout"},
@@ -299,6 +333,9 @@ constexpr Entry entries[] = {
     {"use elsewhere", "réemployer ailleurs"},
     {"why", "pourquoi"},
     {"wind %1", "gauchissement %1"},
+    {"written all the same, without what was not taken: %1",
+     "écrit tout de même, sans ce qui n’a pas été repris : %1"},
+    {"written: %1", "écrit : %1"},
     {"zones", "zones"},
 };
 

@@ -243,13 +243,13 @@ constexpr Entry entries[] = {
     {"from", "depuis"},
     {"from %1 to %2", "de %1 à %2"},
     {"half the log", "la moitié de la pièce"},
-    {"height \"%1\" is much less than the %2 that the log of the plan has in wall %3, round %4: was it read "
+    {"height \"%1\" is much less than the %2 that the log of the plan has in %3: was it read "
      "right?",
-     "la hauteur « %1 » est bien moindre que les %2 qu’a la pièce du plan au mur %3, rang %4 : est-elle bien "
+     "la hauteur « %1 » est bien moindre que les %2 qu’a la pièce du plan (%3) : est-elle bien "
      "lue ?"},
-    {"height \"%1\" is much more than the %2 that the log of the plan has in wall %3, round %4: was it read "
+    {"height \"%1\" is much more than the %2 that the log of the plan has in %3: was it read "
      "right?",
-     "la hauteur « %1 » est bien plus que les %2 qu’a la pièce du plan au mur %3, rang %4 : est-elle bien "
+     "la hauteur « %1 » est bien plus que les %2 qu’a la pièce du plan (%3) : est-elle bien "
      "lue ?"},
     {"how exact, and how", "avec quelle précision, et comment"},
     {"how much of the old wood stays: sums, no verdict",
@@ -262,13 +262,13 @@ constexpr Entry entries[] = {
     {"it is neither JPEG nor PNG: save it as JPEG", "ce n’est ni un JPEG ni un PNG : enregistrez-le en JPEG"},
     {"its whole length", "toute sa longueur"},
     {"its wood, pegs and later cuts", "son bois, ses chevilles et ses coupes ultérieures"},
-    {"length \"%1\" is much less than the %2 that the log of the plan has in wall %3, round %4: was the tape "
+    {"length \"%1\" is much less than the %2 that the log of the plan has in %3: was the tape "
      "read right?",
-     "la longueur « %1 » est bien moindre que les %2 qu’a la pièce du plan au mur %3, rang %4 : le ruban "
+     "la longueur « %1 » est bien moindre que les %2 qu’a la pièce du plan (%3) : le ruban "
      "est-il bien lu ?"},
-    {"length \"%1\" is much more than the %2 that the log of the plan has in wall %3, round %4: was the tape "
+    {"length \"%1\" is much more than the %2 that the log of the plan has in %3: was the tape "
      "read right?",
-     "la longueur « %1 » est bien plus que les %2 qu’a la pièce du plan au mur %3, rang %4 : le ruban est-il "
+     "la longueur « %1 » est bien plus que les %2 qu’a la pièce du plan (%3) : le ruban est-il "
      "bien lu ?"},
     {"lengths chosen by %1", "longueurs choisies par %1"},
     {"lengths without a unit", "longueurs sans unité"},
@@ -323,13 +323,13 @@ constexpr Entry entries[] = {
      "ce que devient chaque pièce, par qui, quand et pourquoi"},
     {"what is drawn", "ce qui est dessiné"},
     {"where it lay is not known", "on ne sait pas où elle était"},
-    {"width \"%1\" is much less than the %2 that the log of the plan has in wall %3, round %4: was it read "
+    {"width \"%1\" is much less than the %2 that the log of the plan has in %3: was it read "
      "right?",
-     "la largeur \"%1\" est bien moindre que les %2 de la pièce du plan au mur %3, rang %4 : a-t-elle été "
+     "la largeur \"%1\" est bien moindre que les %2 de la pièce du plan (%3) : a-t-elle été "
      "bien lue ?"},
-    {"width \"%1\" is much more than the %2 that the log of the plan has in wall %3, round %4: was it read "
+    {"width \"%1\" is much more than the %2 that the log of the plan has in %3: was it read "
      "right?",
-     "la largeur \"%1\" est bien plus grande que les %2 de la pièce du plan au mur %3, rang %4 : a-t-elle "
+     "la largeur \"%1\" est bien plus grande que les %2 de la pièce du plan (%3) : a-t-elle "
      "été bien lue ?"},
     {"winter", "hiver"},
     {"zones of the wood as they were found", "zones du bois telles que trouvées"},

@@ -95,7 +95,20 @@ class FloorAdvisor {
     }
 
     Length level() const { return shell_.floors[floor_].level; }
+    /// Nobody moves a floor that lies in its house: either it lies elsewhere than was stated, or it stays.
+    bool lies_in_an_old_house() const {
+        const auto is_old = [](std::optional<Fabric> fabric) {
+            return fabric == Fabric::kept || fabric == Fabric::patched;
+        };
+        return is_old(shell_.floors[floor_].fabric) ||
+               std::ranges::any_of(shell_.own_logs, [&](const OwnLog &log) {
+                   return !log.mark.empty() || is_old(log.fabric);
+               });
+    }
     Said advice(Length by) const {
+        if (lies_in_an_old_house())
+            return by > Length() ? said("measure where it lies: a level %1 higher would fit", just(by))
+                                 : said("measure where it lies: a level %1 lower would fit", just(by));
         if (by < Length::mm(-furthest))
             return said("lower the floor by %1, to a level of %2", just(by), in_mm((level() + by).mm()));
         return by > Length() ? said("raise the floor by %1", just(by))
