@@ -47,6 +47,7 @@ Table decision_table(const Record &record, const Layout &layout, const Voice &vo
                  {"wall", voice.say("wall")},
                  {"round", voice.say("round")},
                  {"piece", ""},
+                 {"timber", ""},
                  {"decision", voice.say("decision")},
                  {"to_wall", voice.say("to wall")},
                  {"to_round", voice.say("round")},
@@ -66,8 +67,9 @@ Table decision_table(const Record &record, const Layout &layout, const Voice &vo
         for (const Index<Piece> piece : decided.found_as)
             found_as.push_back(layout.pieces[piece].tag);
         table.rows.push_back({log.tag, log.place.wall, counted(log.place.round), counted(log.place.piece),
-                              decision_word(decided.what, voice), last.to.wall, counted(last.to.round),
-                              counted(last.to.piece), last.by, last.on, last.why, earlier, found_as});
+                              log.place.timber, decision_word(decided.what, voice), last.to.wall,
+                              counted(last.to.round), counted(last.to.piece), last.by, last.on, last.why,
+                              earlier, found_as});
     }
     return table;
 }
@@ -107,11 +109,10 @@ std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice 
                   "joints, openings and bores taken off. Outside face: the area of all surfaces of "
                   "these pieces that look more outward than up, down or along, each as it is seen square on. "
                   "Percent: 100 x part / all that was found."),
-        voice.say("Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws "
-                  "what is "
-                  "cut out of it; what is cut off one that is used elsewhere is not taken off. These are "
-                  "sums and no "
-                  "verdict on what should stay.")};
+        voice.say(
+            "Of a mended log the old wood alone counts, as far as a mend that is drawn in the state shown "
+            "cuts it out; what is cut off one that is used elsewhere is not taken off. These are sums "
+            "and no verdict on what should stay.")};
     if (figures.not_standing.logs > 0)
         all.push_back(
             voice.say("Logs that are to stay by their decisions, and in whose place this state shows "

@@ -33,6 +33,7 @@ Table found_table(const Record &record, const Voice &voice) {
                  {"wall", voice.say("wall")},
                  {"round", voice.say("round")},
                  {"piece", ""},
+                 {"timber", ""},
                  {"condition", voice.say("condition")},
                  {"cause", voice.say("cause")},
                  {"urgency", voice.say("urgency")},
@@ -47,8 +48,9 @@ Table found_table(const Record &record, const Voice &voice) {
         const FoundDecision last = log.decisions.empty() ? FoundDecision() : log.decisions.back();
         const auto what = log.decisions.empty() ? std::nullopt : std::optional(last.what);
         table.rows.push_back({log.tag, log.place.wall, counted(log.place.round), counted(log.place.piece),
-                              log.condition, log.cause, log.urgency, decision_word(what, voice), last.why,
-                              last.by, last.on, log.photographs, log.note});
+                              log.place.timber, log.condition, log.cause, log.urgency,
+                              decision_word(what, voice), last.why, last.by, last.on, log.photographs,
+                              log.note});
     }
     return table;
 }

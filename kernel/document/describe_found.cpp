@@ -23,6 +23,10 @@ std::vector<Item> identity() {
              "piece", {1, limits::pieces},
              "which of the logs it is that openings part the round into, from the left",
              {.left_out = "the whole round"}),
+         text<&FoundLog::place, &FoundPlace::timber>(
+             "timber",
+             "of a joist, beam or trimmer: its tag in the plan, such as `L-J03`, instead of wall and round",
+             {.left_out = "it is a log of a wall"}),
          texts<&FoundLog::scarfed_to>("scarfed_to", "tags of the logs that it makes one timber with"),
          text<&FoundLog::cut_from>(
              "cut_from", "what the log was called before it was cut up; its other pieces say the same",

@@ -27,11 +27,25 @@ bool is_jamb(const PieceEnd &end, const std::string &name) {
     return end.kind == EndKind::jamb && end.at == name;
 }
 
+/// In its own x, from its datum end: its ends are told in the order of the plan, by whatever they lie in.
+std::optional<LogRun> run_of_timber(const FoundLog &log, const Piece &piece) {
+    LogRun run{piece.wall, {0, piece.blank.length}};
+    const bool at_datum = (!log.ends.empty() && log.ends.front().corner == log.zero) ||
+                          (log.ends.empty() && log.zero == piece.datum.at);
+    const bool at_far = (log.ends.size() > 1 && log.ends.back().corner == log.zero) ||
+                        (log.ends.empty() && log.zero == piece.far.at);
+    if (at_datum == at_far) return {};
+    run.zero_at_left = at_datum;
+    run.zero = at_datum ? 0 : piece.blank.length;
+    return run;
+}
+
 } // namespace
 
 std::optional<LogRun> run_of(const Record &record, const Layout &layout, const FoundLog &log) {
     const auto pieces = pieces_at(layout, log.place);
     if (pieces.empty() || log.zero.empty()) return {};
+    if (layout.pieces[pieces.front()].timber) return run_of_timber(log, layout.pieces[pieces.front()]);
     const Piece &first = layout.pieces[pieces.front()], &last = layout.pieces[pieces.back()];
     LogRun run{first.wall, span_of(layout, pieces)};
     const bool left = is_jamb(first.datum, log.zero), right = is_jamb(last.far, log.zero);

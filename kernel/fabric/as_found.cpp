@@ -144,6 +144,7 @@ std::vector<Index<Piece>> used_as(const FoundLog &log, const Layout &layout) {
 }
 
 Said comes_from(const FoundLog &log) {
+    if (!log.place.timber.empty()) return said("log %1, timber %2 of a floor", log.tag, log.place.timber);
     if (log.place.wall.empty()) return said("log %1, from elsewhere", log.tag);
     if (!log.place.round) return said("log %1, from wall %2", log.tag, log.place.wall);
     return said("log %1, from wall %2, round %3", log.tag, log.place.wall, *log.place.round);

@@ -74,6 +74,7 @@ class Checking {
                              "out",
                              log.tag));
         const FoundPlace &place = place_of(log);
+        if (!place.timber.empty()) return check_timber(decided);
         if (place.wall.empty() || !place.round) return; // nobody knows where it lay
         const bool stays_there = decided.what != Decision::use_elsewhere;
         if (stays_there && check_stands(decided)) return;
@@ -95,6 +96,28 @@ class Checking {
         check_left(decided);
         check_welcome(decided, layout_.pieces[pieces.front()]);
         check_fit(decided, layout_.pieces[pieces.front()]);
+    }
+
+    /// A floor's timbers are of one wood, and no mend is drawn in them: what becomes of one is told by its
+    /// decision.
+    void check_timber(const DecidedLog &decided) {
+        const auto pieces = own_pieces(decided);
+        if (pieces.empty())
+            return tell(decided,
+                        said("timber %1 is to stay, and this state has no timber %2: decide otherwise, or "
+                             "state its floor",
+                             of(decided).tag, of(decided).place.timber));
+        const Piece &piece = layout_.pieces[pieces.front()];
+        check_alone(decided, pieces);
+        if (piece.fabric == Fabric::replacement)
+            tell(decided,
+                 said("timber %1 is to stay, and the floor of %2 is stated to be a replacement: state "
+                      "fabric = \"kept\" of the floor, or decide otherwise",
+                      of(decided).tag, piece.tag));
+        const auto length = taken(of(decided).length);
+        if (const double needed = stock_of(piece).size.length; length && *length + tape_tolerance < needed)
+            tell(decided, said("log %1 is %2 long, and %3 needs %4: it is too short for that place",
+                               of(decided).tag, in_mm(*length), piece.tag, in_mm(needed)));
     }
 
     /// Where a log is that stays in its place: openings that come or go count those of a round anew.
@@ -214,6 +237,12 @@ class Checking {
             const Piece &piece = layout_.pieces[index];
             if (piece.fabric != Fabric::kept && piece.fabric != Fabric::patched) continue;
             if (another_comes_to(index)) continue;
+            if (piece.timber)
+                return tell(
+                    decided,
+                    said("timber %1 goes, and the floor of %2 is shown as old wood: its timbers are of "
+                         "one wood in the model, so that nothing is ordered for it; order it by hand",
+                         of(decided).tag, piece.tag));
             return tell(decided, decided.what == Decision::replace
                                      ? said("log %1 is to be replaced, and %2 is shown as old wood: state "
                                             "fabric = \"replacement\" of it in this state",

@@ -46,7 +46,10 @@ template <typename Seen> double outside_face_where(const Body &body, Seen seen) 
 }
 
 FabricSum sum_of(const Layout &layout, const Bodies &bodies, Index<Piece> piece) {
-    return {0, bodies[layout.pieces[piece].model].volume, outside_face(layout, bodies, piece)};
+    const Piece &p = layout.pieces[piece];
+    const double outside =
+        p.timber ? 0 : outside_face(layout, bodies, piece); // a floor's timber lies indoors
+    return {0, bodies[p.model].volume, outside};
 }
 
 /// It goes to a place that `now` does not have, or where it has new wood.

@@ -1,6 +1,7 @@
 // Places along found logs that no log reaches to.
 #include "kernel/fabric/along_log.h"
 #include "kernel/fabric/fabric.h"
+#include "kernel/measured/found_piece.h"
 #include "kernel/record/numbers.h"
 #include "kernel/record/places.h"
 
@@ -49,6 +50,12 @@ std::vector<DecisionProblem> places_past_log(const Record &record, const Layout 
     std::vector<DecisionProblem> problems;
     for (std::size_t i = 0; i < record.logs.size(); ++i) {
         const FoundLog &log = record.logs[i];
+        if (!log.place.timber.empty() && !found.pieces.empty() && pieces_at(found, log.place).empty())
+            problems.push_back(
+                {log_path(i) + ".timber",
+                 said("log %1 is told to be timber %2, and no floor of the house as it was found "
+                      "has one of that tag: mend the tag, or the floor",
+                      log.tag, log.place.timber)});
         if (log.length.value) continue;
         if (const auto run = run_of(record, found, log)) PastLog(record, found, i, *run, problems).look();
     }

@@ -21,6 +21,14 @@ bool outgrows(const Piece &was, const AlongWall &old, const AlongWall &now) {
     return left || right;
 }
 
+/// A floor's timber keeps its tag while its floor is stated alike.
+std::vector<Index<Piece>> standing_timber(const Piece &was, const Layout &now) {
+    for (const Index<Piece> i : now.pieces.indices())
+        if (const Piece &is = now.pieces[i]; is.timber && is.tag == was.tag && is_of_old_wood(was, is))
+            return {i};
+    return {};
+}
+
 } // namespace
 
 bool tells_of_old_wood(const Layout &state) {
@@ -31,6 +39,7 @@ bool tells_of_old_wood(const Layout &state) {
 
 std::vector<Index<Piece>> standing_as(const Layout &found, Index<Piece> piece, const Layout &now) {
     const Piece &was = found.pieces[piece];
+    if (was.timber) return standing_timber(was, now);
     const AlongWall old = along_wall(found.walls, was);
     std::vector<Index<Piece>> standing;
     for (const Index<Piece> i : now.pieces.indices()) {

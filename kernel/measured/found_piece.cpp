@@ -6,6 +6,10 @@ std::vector<Index<Piece>> pieces_at(const Layout &layout, const FoundPlace &plac
     std::vector<Index<Piece>> found;
     for (const Index<Piece> i : layout.pieces.indices()) {
         const Piece &piece = layout.pieces[i];
+        if (!place.timber.empty()) {
+            if (piece.timber && piece.tag == place.timber) found.push_back(i);
+            continue;
+        }
         if (is_log(piece) && layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
             (!place.piece || piece.number == *place.piece))
             found.push_back(i);

@@ -8,8 +8,8 @@
 
 namespace roundlay {
 
-/// Every log of the layout that lies there; several where the place does not say which of those that openings
-/// part its round into.
+/// Every log of the layout that lies there, or the timber that it is; several where the place does not say
+/// which of those that openings part its round into.
 std::vector<Index<Piece>> pieces_at(const Layout &layout, const FoundPlace &place);
 /// The only one; null where the layout has none there, or several.
 const Piece *piece_at(const Layout &layout, const FoundPlace &place);

@@ -19,7 +19,7 @@ class Holding {
 
     void all() {
         for (const FoundLog &log : at_.record.logs)
-            if (const Piece *piece = piece_at(layout_, log.place)) hold(log, *piece);
+            if (const Piece *piece = piece_at(layout_, log.place); piece && !piece->timber) hold(log, *piece);
     }
 
   private:
@@ -117,6 +117,13 @@ class Holding {
     std::optional<double> zero_;
 };
 
+bool is_measured_timber(const FoundLog &log) {
+    return !log.place.timber.empty() &&
+           (log.length.is_taken() || std::ranges::any_of(log.ends, [](const FoundEnd &end) {
+                return end.height.is_taken() || end.width.is_taken() || end.level.is_taken();
+            }));
+}
+
 std::size_t count(const Record &record, NotedLength FoundEnd::*number) {
     std::size_t all = 0;
     for (const FoundLog &log : record.logs)
@@ -143,6 +150,13 @@ void tell_not_taken(Rebuild &at) {
               said("%1 {lean of a corner is|leans of corners are} recorded and not in the model: its walls "
                    "stand upright",
                    leans));
+    const auto timbers = static_cast<std::size_t>(std::ranges::count_if(at.record.logs, is_measured_timber));
+    tell_some(
+        at, timbers,
+        said(
+            "%1 {timber of a floor was|timbers of floors were} measured, and what was measured is not in the "
+            "model: timbers are as their floor is stated",
+            timbers));
     tell_some(at, levels,
               said("%1 {level of a corner is|levels of corners are} recorded and not in the model: it lies "
                    "by the levels of its logs",

@@ -80,7 +80,8 @@ bool Ticked::any(Deed what) const {
 namespace {
 
 bool lies_there(const Layout &layout, const Piece &piece, const FoundPlace &place) {
-    return layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
+    if (!place.timber.empty()) return piece.tag == place.timber;
+    return is_log(piece) && layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
            (!place.piece || piece.number == *place.piece);
 }
 
@@ -89,7 +90,7 @@ std::vector<Index<Piece>> gone_of(const Record &record, const Layout &layout) {
     std::vector<Index<Piece>> gone;
     for (const Index<Piece> i : layout.pieces.indices()) {
         const Piece &piece = layout.pieces[i];
-        if (is_log(piece) && piece.fabric != Fabric::replacement &&
+        if (!piece.mends && piece.fabric != Fabric::replacement &&
             std::ranges::any_of(record.logs, [&](const FoundLog &log) {
                 return is_gone(log) && lies_there(layout, piece, log.place);
             }))

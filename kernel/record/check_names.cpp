@@ -54,6 +54,7 @@ class Names {
     void check_other(const std::string &path, std::size_t index, const std::string &tag);
     void check_replaced();
     void check_cut_up();
+    void check_timber(std::size_t index, std::map<std::string, std::size_t> &taken);
     void check_places();
     bool belong_together(const FoundLog &a, const FoundLog &b) const;
 
@@ -229,10 +230,27 @@ bool Names::belong_together(const FoundLog &a, const FoundLog &b) const {
     return names(a, b.tag) || names(b, a.tag) || (!a.cut_from.empty() && a.cut_from == b.cut_from);
 }
 
+/// A timber of a floor lies in no wall's round.
+void Names::check_timber(std::size_t index, std::map<std::string, std::size_t> &taken) {
+    const FoundLog &log = record_.logs[index];
+    if (!log.place.wall.empty() || log.place.round)
+        refuse(log_path(index) + ".timber",
+               said("log %1 is told to be timber %2 of a floor, and to lie in a wall: one of the two is "
+                    "wrong",
+                    log.tag, log.place.timber));
+    const auto [before, first] = taken.emplace(log.place.timber, index);
+    if (first || belong_together(log, record_.logs[before->second])) return;
+    tell(log_path(index),
+         said("logs %1 and %2 are both told to be timber %3: say which replaces or is scarfed to which",
+              record_.logs[before->second].tag, log.tag, log.place.timber));
+}
+
 void Names::check_places() {
     std::map<std::tuple<std::string, int, std::optional<int>>, std::size_t> taken;
+    std::map<std::string, std::size_t> timbers;
     for (std::size_t i = 0; i < record_.logs.size(); ++i) {
         const FoundLog &log = record_.logs[i];
+        if (!log.place.timber.empty()) check_timber(i, timbers);
         if (log.place.wall.empty() || !log.place.round) continue;
         const auto [before, first] =
             taken.emplace(std::tuple(log.place.wall, *log.place.round, log.place.piece), i);

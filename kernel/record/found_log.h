@@ -1,4 +1,4 @@
-// One log of a house that stands, as it was found.
+// One log of a house that stands, or one timber of its floors, as it was found.
 //
 // It is known by its tag for ever: walls may be renamed, rounds put in between, the log may move to another
 // place. Its ends are named by their corner, for left and right swap between inside and outside.
@@ -93,10 +93,12 @@ struct LaterCut {
     bool operator==(const LaterCut &) const = default;
 };
 
-/// Where it lies, as far as anybody can say: wall and round may be called otherwise tomorrow.
+/// Where a log or a floor's timber lies, as far as anybody can say: wall and round may be called otherwise
+/// tomorrow.
 struct FoundPlace {
     std::string wall; ///< empty: nobody knows
     std::optional<int> round, piece;
+    std::string timber = {}; ///< of a floor, by its tag in the plan ("L-J03"): then neither wall nor round
     bool operator==(const FoundPlace &) const = default;
 };
 

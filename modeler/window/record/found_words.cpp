@@ -61,6 +61,8 @@ QString decision_word(Decision what) {
 }
 
 QString place_words(const FoundPlace &place) {
+    if (!place.timber.empty())
+        return Words::tr("timber %1 of a floor").arg(QString::fromStdString(place.timber));
     if (place.wall.empty()) return Words::tr("nobody knows where it lay");
     QString words = Words::tr("wall %1").arg(QString::fromStdString(place.wall));
     if (place.round) words += Words::tr(", round %1").arg(*place.round);

@@ -28,6 +28,9 @@ std::vector<LogAtHand> logs_at_hand(const Record &record, const Layout &layout) 
     for (const auto wall : layout.walls.indices())
         for (const sheets::FormLog &log : all.walls[wall])
             logs.push_back(at_hand(log, layout.walls[wall].name));
+    for (const sheets::FormLog &log : all.timbers)
+        logs.push_back(at_hand(
+            log, layout.floors[layout.timbers[*layout.pieces[log.pieces.front()].timber].floor].name));
     for (const sheets::FormLog &log : all.elsewhere)
         logs.push_back(at_hand(log, {}));
     return logs;

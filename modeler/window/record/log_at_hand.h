@@ -20,13 +20,13 @@ struct EndAtHand {
 struct LogAtHand {
     FoundLog found;
     bool recorded = false; ///< else only its tag is proposed
-    std::string wall;      ///< of the plan; empty: the plan has no such log
+    std::string wall;      ///< of the plan, of a timber its floor; empty: the plan has no such log
     std::vector<Index<Piece>> pieces;
     EndAtHand ends[2];
 };
 
 /// All logs that can be recorded, in the order in which a person types down the walls: wall by wall from the
-/// bottom up, then those of the record that the plan does not have.
+/// bottom up, then timbers of floors, then those of the record that the plan does not have.
 std::vector<LogAtHand> logs_at_hand(const Record &record, const Layout &layout);
 
 /// With the numbers that the plan proposes for its ends.

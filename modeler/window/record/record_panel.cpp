@@ -163,6 +163,12 @@ std::optional<OpeningAtHand> RecordPanel::chosen_opening() const {
     return opening_at_hand(*desk_.drawn(), chosen.opening);
 }
 
+/// The document's own shell among the states.
+std::string RecordPanel::own_state() const {
+    const ReadPtr read = desk_.reading();
+    return read->states.empty() ? std::string() : read->states.front().name;
+}
+
 /// What is behind another panel waits.
 void RecordPanel::refresh() {
     stale_ = !isVisible();
@@ -182,7 +188,12 @@ void RecordPanel::refresh() {
         form_->show_log({});
         photographs_->show_files({}, {});
         decisions_->setText({});
-        head_->setText(tr("Choose a log in any view: what is typed here is recorded of it."));
+        head_->setText(at_hand_.chosen().kind == Chosen::Kind::piece && !desk_.seen().empty()
+                           ? tr("%1 is not recorded, and where it was found is known in the house's own "
+                                "state alone: see "
+                                "the state \"%2\" to record it.")
+                                 .arg(text(at_hand_.chosen().name), text(own_state()))
+                           : tr("Choose a log in any view: what is typed here is recorded of it."));
         return;
     }
     form_->show_log(*log);

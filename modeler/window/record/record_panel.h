@@ -47,6 +47,7 @@ class RecordPanel : public QWidget {
     QWidget *told_above();
     void refresh();
     std::optional<OpeningAtHand> chosen_opening() const;
+    std::string own_state() const;
     void show_logs();
     void show_head(const LogAtHand &log);
     QString problems_of(const LogAtHand &log) const;

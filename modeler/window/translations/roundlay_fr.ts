@@ -747,6 +747,10 @@
 <context>
     <name>FoundWords</name>
     <message>
+        <source>timber %1 of a floor</source>
+        <translation>bois %1 d’un plancher</translation>
+    </message>
+    <message>
         <source>proposed</source>
         <translation>proposé</translation>
     </message>
@@ -3438,6 +3442,10 @@
 </context>
 <context>
     <name>RecordPanel</name>
+    <message>
+        <source>%1 is not recorded, and where it was found is known in the house&apos;s own state alone: see the state &quot;%2&quot; to record it.</source>
+        <translation>%1 n’est pas relevée, et l’endroit où elle a été trouvée n’est connu que dans l’état propre de la maison : voyez l’état « %2 » pour la relever.</translation>
+    </message>
     <message>
         <source>Decid&amp;e…</source>
         <translation>Décid&amp;er…</translation>
