@@ -181,7 +181,7 @@ std::vector<Titled> tail_sheets(const Draft &draft, const std::vector<Joint> &jo
     all.push_back({std::move(pages),
                    {title,
                     all_drawn ? words.say("each once, by its letter")
-                              : words.say("one of each sort is drawn, the table has all"),
+                              : words.say("one of each sort; all are in the table"),
                     words.say("Bench sheet"), "T", said_scale(&scale, words), true, words.unit_note()},
                    {title, "tails", words.say("Bench set")}});
     return all;
