@@ -62,7 +62,7 @@ inline std::vector<Exporter> exporters_for_people() {
                  said("bench-set.pdf, the same in few sheets: each tail once, large, and pieces that differ "
                       "only in "
                       "numbers as rows of one drawing"),
-                 export_bench},
+                 export_bench, always, of_pieces},
         Exporter{
             "drawings", said("drawings"),
             said("drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size"),

@@ -73,4 +73,17 @@ bool lies_past(const Record &record, const Layout &layout, const FoundLog &log, 
     return x < run->log.from - tape_tolerance || x > run->log.to + tape_tolerance;
 }
 
+std::optional<double> least(const FoundLog &log, NotedLength FoundEnd::*of_end,
+                            NotedLength FoundStation::*of_station) {
+    std::optional<double> least;
+    const auto look = [&](const NotedLength &number) {
+        if (number.value) least = std::min(least.value_or(number.value->mm()), number.value->mm());
+    };
+    for (const FoundEnd &end : log.ends)
+        look(end.*of_end);
+    for (const FoundStation &station : log.stations)
+        look(station.*of_station);
+    return least;
+}
+
 } // namespace roundlay

@@ -31,4 +31,8 @@ std::optional<LogRun> run_of(const Record &record, const Layout &layout, const F
 /// the layout, to what a tape and a hewn end are off.
 bool lies_past(const Record &record, const Layout &layout, const FoundLog &log, const NotedLength &place);
 
+/// The least of what was measured along the log; nothing where nothing was.
+std::optional<double> least(const FoundLog &log, NotedLength FoundEnd::*of_end,
+                            NotedLength FoundStation::*of_station);
+
 } // namespace roundlay

@@ -1,3 +1,4 @@
+#include "kernel/fabric/along_log.h"
 #include "kernel/fabric/fabric.h"
 #include "kernel/fabric/standing.h"
 #include "kernel/layout/piece_places.h"
@@ -25,20 +26,6 @@ bool belong_together(const FoundLog &a, const FoundLog &b) {
         return std::ranges::find(log.scarfed_to, tag) != log.scarfed_to.end();
     };
     return names(a, b.tag) || names(b, a.tag) || (!a.cut_from.empty() && a.cut_from == b.cut_from);
-}
-
-/// The least of what was measured along the log; nothing where nothing was.
-std::optional<double> least(const FoundLog &log, NotedLength FoundEnd::*of_end,
-                            NotedLength FoundStation::*of_station) {
-    std::optional<double> least;
-    const auto look = [&](const NotedLength &number) {
-        if (number.value) least = std::min(least.value_or(number.value->mm()), number.value->mm());
-    };
-    for (const FoundEnd &end : log.ends)
-        look(end.*of_end);
-    for (const FoundStation &station : log.stations)
-        look(station.*of_station);
-    return least;
 }
 
 class Checking {
@@ -350,25 +337,6 @@ std::vector<DecisionProblem> decision_problems(const Record &record, const Layou
                                                const Layout *found) {
     if (found && (found == &layout || found->pieces.empty())) found = nullptr;
     return Checking(record, layout, found).problems();
-}
-
-std::optional<DecisionProblem> stood_once(const Record &record, const std::optional<Shell> &measured,
-                                          const Shell &state) {
-    if (!measured || *measured == state) return {};
-    if (measured->own_logs != state.own_logs || measured->mends != state.mends) return {};
-    for (std::size_t i = 0; i < record.logs.size(); ++i) {
-        const auto &decisions = record.logs[i].decisions;
-        if (decisions.empty() || decisions.back().what == Decision::keep) continue;
-        return DecisionProblem{
-            decision_path(i, decisions.size() - 1),
-            said(
-                "state \"%1\" has no mend and states no log otherwise than as it was found: it is held to be "
-                "the house as it once stood, and decisions are not held against it. If it is the house as "
-                "it shall stand, state in it what becomes of its logs",
-                state.state),
-            Weight::note};
-    }
-    return {};
 }
 
 } // namespace roundlay

@@ -7,8 +7,8 @@
 namespace roundlay::sheets {
 
 /// Notes, tails by letter, families, plain pieces, then cut sheets of what has to have one of its own (old
-/// logs and new wood let into them). Empty where there are no pieces.
-SheetSet bench_set(const Layout &layout);
+/// logs and new wood let into them). Empty where there are no pieces. `only`: of the others nothing is told.
+SheetSet bench_set(const Layout &layout, const OnlyPieces &only = {});
 
 // Its parts.
 /// Each cut of each joint in a row: where it begins and ends from the log's end (within a log from its

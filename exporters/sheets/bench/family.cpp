@@ -37,6 +37,13 @@ Shape shape_of(const BenchPiece &piece, const Piece &of, bool inches) {
     return shape;
 }
 
+/// Whether one of those pieces has it.
+bool is_of(const Joint &joint, const std::vector<Index<Piece>> &pieces, const Layout &layout) {
+    return std::ranges::any_of(pieces, [&](Index<Piece> i) {
+        return std::ranges::find(joint.tags, layout.pieces[i].tag) != joint.tags.end();
+    });
+}
+
 struct Member {
     Index<Piece> index{0};
     BenchPiece piece;
@@ -158,7 +165,7 @@ bool stands_by_itself(const Piece &piece) {
     return is_old_wood(piece) || piece.mends.has_value();
 }
 
-Families families_of(const Draft &draft, const Words &words) {
+Families families_of(const Draft &draft, const Words &words, const OnlyPieces &only) {
     Families families;
     FoundJoints found = joints_found(draft.layout, words.system());
     const bool inches = words.system() == UnitSystem::imperial;
@@ -167,7 +174,7 @@ Families families_of(const Draft &draft, const Words &words) {
         sorts[joint.name] = sort_of(joint);
     std::vector<std::string> keys;
     std::vector<std::vector<Member>> members;
-    for (const Index<Piece> i : draft.layout.pieces.indices()) {
+    for (const Index<Piece> i : pieces_of(draft.layout, only)) {
         const Piece &piece = draft.layout.pieces[i];
         if (stands_by_itself(piece)) continue;
         Member member{i, bench_piece(features_of(piece, words.system()), found.names[i], words), {}};
@@ -185,6 +192,9 @@ Families families_of(const Draft &draft, const Words &words) {
     for (const auto &each : members)
         families.all.push_back(family_of(each, families.all.size() + 1, inches));
     families.joints = std::move(found.joints);
+    if (only)
+        std::erase_if(families.joints,
+                      [&](const Joint &joint) { return !is_of(joint, *only, draft.layout); });
     return families;
 }
 

@@ -35,7 +35,7 @@ struct Families {
 /// new wood how it is fitted.
 bool stands_by_itself(const Piece &piece);
 
-/// All other pieces of the draft's shell, each in one family.
-Families families_of(const Draft &draft, const Words &words);
+/// All other pieces of the draft's shell, each in one family, and the joints that they have.
+Families families_of(const Draft &draft, const Words &words, const OnlyPieces &only = {});
 
 } // namespace roundlay::sheets
