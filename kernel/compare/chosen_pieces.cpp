@@ -75,7 +75,7 @@ ChosenPieces chosen_pieces(const PieceChoice &choice, const Layout &found, const
         chosen.models.push_back(piece.model);
     }
     std::ranges::sort(chosen.models);
-    chosen.models.erase(std::ranges::unique(chosen.models).begin(), chosen.models.end());
+    chosen.models.erase(std::unique(chosen.models.begin(), chosen.models.end()), chosen.models.end());
     return chosen;
 }
 

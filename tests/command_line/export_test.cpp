@@ -128,7 +128,8 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
 
 TEST_CASE("field forms and a report come where the document has a record, else where they are asked for") {
     const Home home;
-    const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,operations,mesh,page";
+    const std::string all_else =
+        "picture,list,sheets,bench,drawings,templates,tags,book,step,operations,operation-sheets,mesh,page";
     const Ran none = home.export_with({"--without", all_else});
     CHECK(none.code == 2);
     CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));

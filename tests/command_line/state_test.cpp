@@ -198,8 +198,8 @@ TEST_CASE("decisions about found logs are listed, summed up, and told where they
     const Ran decisions = home.at({"list", "hut.roundlay", "decisions", "--csv"});
     INFO(decisions.out + decisions.err);
     CHECK(decisions.code == 0);
-    CHECK_THAT(decisions.out, ContainsSubstring("N 1,A,1,,keep,,,,R. Hale,3 May,sound,,A-01-1,found\r\n") &&
-                                  ContainsSubstring("N 4,A,4,,mend,") &&
+    CHECK_THAT(decisions.out, ContainsSubstring("N 1,A,1,,,keep,,,,R. Hale,3 May,sound,,A-01-1,found\r\n") &&
+                                  ContainsSubstring("N 4,A,4,,,mend,") &&
                                   ContainsSubstring(",leave out,A-04-1,"));
     const Ran fabric = home.at({"list", "hut.roundlay", "fabric"});
     CHECK_THAT(fabric.out, ContainsSubstring("stays: keep, mend, turn, use elsewhere") &&

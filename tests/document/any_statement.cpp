@@ -187,6 +187,11 @@ void mend(FoundLog &log, std::size_t index, const std::vector<FoundLog> &all) {
         log.ends[i].corner += std::to_string(i);
     for (ConditionZone &zone : log.zones)
         if (zone.from.is_taken()) zone.from.written = "0 mm";
+    if (log.place.timber.empty()) return; // a timber of a floor lies in no wall
+    if (once_in(2))
+        log.place.timber.clear();
+    else
+        log.place = {"", std::nullopt, std::nullopt, log.place.timber};
 }
 
 /// No piece is ticked twice.

@@ -15,6 +15,7 @@ TEST_CASE("Each log that differs stands on its wall with the letter of its chang
     const FoundHouse before = old_house("as first built"), after = old_house("as drawn");
     const auto pieces = compared(before.laid.layout, after.laid.layout);
     for (const Language language : {Language::english, Language::french}) {
+        const bool english = language == Language::english;
         SheetOptions options = full_options(Paper::letter);
         options.fields.language = language;
         const auto sheets =
@@ -29,10 +30,10 @@ TEST_CASE("Each log that differs stands on its wall with the letter of its chang
             if (p.timber) continue;
             ++told[piece.what];
             const std::map<PieceChange, std::string> letters = {{PieceChange::added, " N"},
-                                                                {PieceChange::gone, " G"},
+                                                                {PieceChange::gone, english ? " G" : " D"},
                                                                 {PieceChange::longer, " +"},
                                                                 {PieceChange::shorter, " -"},
-                                                                {PieceChange::recut, " C"}};
+                                                                {PieceChange::recut, english ? " C" : " T"}};
             if (const auto letter = letters.find(piece.what); letter != letters.end())
                 CHECK_THAT(words, ContainsSubstring(p.tag + letter->second));
         }

@@ -111,8 +111,7 @@ std::vector<Table> in_parts(const Table &table, double width) {
     if (table.columns.size() <= 2 || least_width(table) <= width) return {table};
     const std::size_t middle = (table.columns.size() + 1) / 2;
     std::vector<Table> all;
-    for (const auto &[from, to] :
-         {std::pair<std::size_t, std::size_t>(1, middle), {middle, table.columns.size()}}) {
+    const auto add_columns = [&](std::size_t from, std::size_t to) {
         Table part = table;
         const auto keep = [&](auto &cells) {
             std::size_t i = 0;
@@ -123,7 +122,9 @@ std::vector<Table> in_parts(const Table &table, double width) {
             keep(row);
         for (Table &each : in_parts(part, width))
             all.push_back(std::move(each));
-    }
+    };
+    add_columns(1, middle);
+    add_columns(middle, table.columns.size());
     return all;
 }
 

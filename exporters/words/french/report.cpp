@@ -90,7 +90,7 @@ constexpr Entry entries[] = {
      "in the place of an old log is marked N, and that old log G. A log that moved tells the tag that it has "
      "in the other state.",
      "Chaque mur tel qu’il est avant, et dessous tel qu’il est après. Une pièce inchangée n’a que son "
-     "repère. Du bois neuf à la place d’une pièce ancienne porte N, et cette pièce ancienne G. Une pièce "
+     "repère. Du bois neuf à la place d’une pièce ancienne porte N, et cette pièce ancienne D. Une pièce "
      "déplacée dit le repère qu’elle a dans l’autre état."},
     {"End", "Bout"},
     {"Ends are left and right as seen from outside. No least length of a splice or a patch is published.",

@@ -304,6 +304,10 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "the wall that the log goes to: wall = \"A\""),
     QT_TRANSLATE_NOOP("kernel", "the round that the log goes to, the sill log being 1"),
     QT_TRANSLATE_NOOP("kernel", "what = \"use elsewhere\""),
+    QT_TRANSLATE_NOOP("kernel", "no state under this one is measured: nothing tells what had sunk"),
+    QT_TRANSLATE_NOOP("kernel", "on = the name of a state that is measured"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a state that is measured shows the house as it was found, and cannot be levelled"),
 };
 
 } // namespace

@@ -5297,6 +5297,18 @@
         <translation>what = &quot;use elsewhere&quot;</translation>
     </message>
     <message>
+        <source>no state under this one is measured: nothing tells what had sunk</source>
+        <translation>aucun état au-dessous de celui-ci n’est mesuré : rien ne dit ce qui s’était affaissé</translation>
+    </message>
+    <message>
+        <source>on = the name of a state that is measured</source>
+        <translation>on = le nom d’un état qui est mesuré</translation>
+    </message>
+    <message>
+        <source>a state that is measured shows the house as it was found, and cannot be levelled</source>
+        <translation>un état mesuré montre la maison telle qu’elle a été trouvée et ne peut pas être mis de niveau</translation>
+    </message>
+    <message>
         <source>the files in &quot;%1&quot; were made from another state of the house, &quot;%2&quot;; nothing was written; choose another folder, or replace them</source>
         <translation>les fichiers dans « %1 » viennent d’un autre état de la maison, « %2 » ; rien n’a été écrit ; choisissez un autre dossier, ou remplacez-les</translation>
     </message>
