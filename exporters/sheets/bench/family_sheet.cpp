@@ -1,6 +1,7 @@
 #include "exporters/sheets/bench/bench.h"
 #include "exporters/sheets/bench/piece_rows.h"
 #include "exporters/sheets/cut_sheet/face_views.h"
+#include "exporters/sheets/drawing/listed.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/set/scales.h"
@@ -73,11 +74,10 @@ class FamilyPages {
 
 /// "A-05-1, A-06-1 and 9 more".
 std::string some_tags(const Draft &draft, const Family &family, const Words &words) {
-    constexpr std::size_t most = 3;
-    std::string all;
-    for (std::size_t i = 0; i < std::min(most, family.pieces.size()); ++i)
-        all += (i == 0 ? "" : ", ") + draft.layout.pieces[family.pieces[i]].tag;
-    return family.pieces.size() > most ? words.say("%1 and %2 more", all, family.pieces.size() - most) : all;
+    std::vector<std::string> tags;
+    for (const Index<Piece> i : family.pieces)
+        tags.push_back(draft.layout.pieces[i].tag);
+    return first_listed(tags, 3, words);
 }
 
 std::string drawn_words(const Draft &draft, const Family &family, const Words &words) {

@@ -2,6 +2,7 @@
 #include "exporters/sheets/bench/bench.h"
 #include "exporters/sheets/bench/tail_drawing.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "exporters/sheets/drawing/listed.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/scales.h"
 
@@ -140,11 +141,7 @@ Table check_table(const std::vector<Joint> &joints, const Words &words) {
             row.insert(row.end(), 4, "-");
         row.push_back(joints.size() > most_drawn ? drawn_as(joints, joint) : joint.name);
         constexpr std::size_t most = 8;
-        std::string tags;
-        for (std::size_t i = 0; i < std::min(most, joint.tags.size()); ++i)
-            tags += (i == 0 ? "" : ", ") + joint.tags[i];
-        row.push_back(joint.tags.size() > most ? words.say("%1 and %2 more", tags, joint.tags.size() - most)
-                                               : tags);
+        row.push_back(first_listed(joint.tags, most, words));
         table.rows.push_back(std::move(row));
     }
     return table;

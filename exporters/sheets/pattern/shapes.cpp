@@ -1,7 +1,7 @@
 #include "exporters/sheets/pattern/shapes.h"
 
 #include <algorithm>
-#include <cmath>
+#include <utility>
 
 namespace roundlay::sheets {
 namespace {
@@ -51,28 +51,38 @@ void add_tags(Pattern &pattern, const std::vector<std::string> &tags) {
         if (std::ranges::find(pattern.tags, tag) == pattern.tags.end()) pattern.tags.push_back(tag);
 }
 
-/// Whether some shape serves this face too; notes it there.
-bool is_served(std::vector<PrintedShape> &shapes, const Pattern &pattern, const PatternFace &face) {
-    for (PrintedShape &shape : shapes) {
-        if (shape.pattern.stands != pattern.stands) continue;
-        const auto known = strokes_of_face(shape.face, false);
-        const bool as_it_is = same_shape(known, strokes_of_face(face, false));
-        if (!as_it_is && !same_shape(known, strokes_of_face(face, true))) continue;
-        (as_it_is ? shape.as_it_is : shape.turned_over).push_back(face.name);
-        add_tags(shape.pattern, pattern.tags);
-        return true;
+/// Shapes as they come, each with its strokes, which every later face is held against.
+class Shapes {
+  public:
+    void add(const Pattern &pattern, const PatternFace &face) {
+        const auto strokes = strokes_of_face(face, false), turned = strokes_of_face(face, true);
+        for (std::size_t i = 0; i < shapes_.size(); ++i) {
+            PrintedShape &shape = shapes_[i];
+            if (shape.pattern.stands != pattern.stands) continue;
+            const bool as_it_is = same_shape(strokes_[i], strokes);
+            if (!as_it_is && !same_shape(strokes_[i], turned)) continue;
+            (as_it_is ? shape.as_it_is : shape.turned_over).push_back(face.name);
+            return add_tags(shape.pattern, pattern.tags);
+        }
+        shapes_.push_back({face, pattern, {}, {}});
+        strokes_.push_back(strokes);
     }
-    return false;
-}
+
+    std::vector<PrintedShape> taken() && { return std::move(shapes_); }
+
+  private:
+    std::vector<PrintedShape> shapes_;
+    std::vector<std::vector<Stroke>> strokes_; ///< of each
+};
 
 } // namespace
 
 std::vector<PrintedShape> printed_shapes(const std::vector<Pattern> &patterns) {
-    std::vector<PrintedShape> shapes;
+    Shapes shapes;
     for (const Pattern &pattern : patterns)
         for (const PatternFace &face : pattern.faces)
-            if (!is_served(shapes, pattern, face)) shapes.push_back({face, pattern, {}, {}});
-    return shapes;
+            shapes.add(pattern, face);
+    return std::move(shapes).taken();
 }
 
 } // namespace roundlay::sheets

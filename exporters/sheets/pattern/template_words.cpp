@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/listed.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/one_to_one/full_size.h"
 #include "kernel/geometry/ring.h"
@@ -25,13 +26,6 @@ Rect common(const Rect &a, const Rect &b) {
     return {std::max(a.x0, b.x0), std::max(a.y0, b.y0), std::min(a.x1, b.x1), std::min(a.y1, b.y1)};
 }
 
-std::string list_of(const std::vector<std::string> &tags) {
-    std::string all;
-    for (const std::string &tag : tags)
-        all += (all.empty() ? "" : ", ") + tag;
-    return all;
-}
-
 std::vector<Lettered> lines_of(const PrintedShape &shape, const Words &words, double width,
                                double name_height) {
     const Pattern &pattern = shape.pattern;
@@ -39,14 +33,14 @@ std::vector<Lettered> lines_of(const PrintedShape &shape, const Words &words, do
                                 {pattern.where, name_height > 3.5 ? 3.5 : least_lettering}};
     if (!shape.as_it_is.empty())
         for (const std::string &line :
-             wrapped(words.say("also %1", list_of(shape.as_it_is)), width, least_lettering))
+             wrapped(words.say("also %1", listed(shape.as_it_is)), width, least_lettering))
             lines.push_back({line, least_lettering});
     if (!shape.turned_over.empty())
         for (const std::string &line :
-             wrapped(words.say("turned over %1", list_of(shape.turned_over)), width, least_lettering))
+             wrapped(words.say("turned over %1", listed(shape.turned_over)), width, least_lettering))
             lines.push_back({line, least_lettering});
     const std::size_t count = pattern.tags.size();
-    const std::string tags = list_of(pattern.tags);
+    const std::string tags = listed(pattern.tags);
     const std::string pieces =
         count == 1 ? words.say("%1 piece: %2", count, tags) : words.say("%1 pieces: %2", count, tags);
     for (const std::string &line : wrapped(pieces, width, least_lettering))

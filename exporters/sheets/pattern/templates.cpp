@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "exporters/sheets/drawing/listed.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/one_to_one/full_size.h"
 #include "exporters/sheets/pattern/shapes.h"
@@ -22,13 +23,6 @@ Rect around(const std::vector<Vec2> &points) {
     for (const Vec2 p : points)
         box = joined(box, p);
     return box;
-}
-
-std::string list_of(const std::vector<std::string> &tags) {
-    std::string all;
-    for (const std::string &tag : tags)
-        all += (all.empty() ? "" : ", ") + tag;
-    return all;
 }
 
 Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
@@ -96,16 +90,16 @@ std::string printed_as(const Pattern &pattern, const std::vector<PrintedShape> &
     return all;
 }
 
-Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &words) {
+Table list_of_patterns(const std::vector<Pattern> &patterns, const std::vector<PrintedShape> &shapes,
+                       const Words &words) {
     Table table = table_called(words, words.say("Templates at full size: which pieces they are for"));
     table.columns = {flush_left(words.say("No."), 12), flush_left(words.say("Where"), 36),
                      flush_left(words.say("Blank"), 34), flush_left(words.say("Printed as"), 40),
                      flush_left(words.say("Pieces"), 60)};
-    const std::vector<PrintedShape> shapes = printed_shapes(patterns);
     for (const Pattern &pattern : patterns)
         table.rows.push_back({pattern.name, pattern.where,
                               words.length(pattern.width) + " \u00D7 " + words.length(pattern.height),
-                              printed_as(pattern, shapes, words), list_of(pattern.tags)});
+                              printed_as(pattern, shapes, words), listed(pattern.tags)});
     return table;
 }
 
@@ -146,9 +140,10 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
     const std::vector<Pattern> patterns = patterns_to_cut(layout, options.to_make, words, only);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
     const std::string title = words.say("Templates");
+    const std::vector<PrintedShape> shapes = printed_shapes(patterns);
     std::vector<Sheet> sheets =
-        list_sheets(list_of_patterns(patterns, words), size, {title, title, "", footer, words});
-    for (const PrintedShape &shape : printed_shapes(patterns)) {
+        list_sheets(list_of_patterns(patterns, shapes, words), size, {title, title, "", footer, words});
+    for (const PrintedShape &shape : shapes) {
         const Block bare{room_of(outlined(shape.face)), {}};
         const PaperSize lying = turned(size);
         const bool turn = count_of_tiles(bare, lying) < count_of_tiles(bare, size);

@@ -176,23 +176,7 @@ bool add_pocket(const std::string &words, const PaperLog &log, std::vector<Cut> 
                                  "(.*) at the back)(?:, open above|, up to (.*))");
     std::smatch m;
     if (!std::regex_match(words, m, form)) return false;
-    static const std::regex length(len);
-    const bool inside = m[2] == "inside" || m[2] == "left";
-    PocketCut cut;
-    cut.x = printed_mm(m[1]);
-    cut.y_face = inside ? log.innermost(cut.x) : log.outermost(cut.x);
-    cut.y_back = cut.y_face + (inside ? -1 : 1) * printed_mm(m[3]);
-    cut.half_at_face = printed_mm(m[4]) / 2;
-    cut.half_at_back = printed_mm(m[5]) / 2;
-    const auto height = [&](const std::string &cell, double else_) {
-        return std::regex_match(cell, length) ? log.line.at(cut.x) + printed_mm(cell) : else_;
-    };
-    constexpr double beyond = 50;
-    const double face = height(m[6], -beyond), back = height(m[7], -beyond);
-    const double rise = (face - back) / (cut.y_face - cut.y_back);
-    cut.bed = plane_over(back - rise * cut.y_back, 0, rise);
-    cut.z_top = height(m[8], log.height);
-    cuts.emplace_back(cut);
+    cuts.emplace_back(pocket_read({m[1], m[2], m[3], m[4], m[5], m[6], m[7], m[8]}, log));
     return true;
 }
 
@@ -203,15 +187,6 @@ void set_held(const std::string &words, std::vector<Cut> &cuts) {
     for (Cut &cut : cuts)
         if (PocketCut *pocket = std::get_if<PocketCut>(&cut); pocket && held != std::sregex_iterator())
             pocket->holds = (*held++)[1];
-}
-
-std::optional<BoreUse> use_called(const std::string &word) {
-    static const std::map<std::string, std::optional<BoreUse>> uses{{"peg", std::nullopt},
-                                                                    {"bolt", BoreUse::bolt},
-                                                                    {"rod", BoreUse::rod},
-                                                                    {"wiring", BoreUse::wire},
-                                                                    {"hole", BoreUse::hole}};
-    return uses.at(word);
 }
 
 /// Depth and distance across in a heading or beside a place: ", 115 deep, in the middle".
@@ -238,28 +213,14 @@ void add_bores(const std::string &heading, const std::string &places, const Pape
     std::smatch m;
     if (!std::regex_match(heading, m, form)) throw std::runtime_error("what is \"" + heading + "\"?");
     const BoreWords all = bore_words(m[5]);
-    double hollow = 0; // a long groove takes the lowest wood away
-    for (const Cut &cut : cuts)
-        if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::groove)
-            hollow = scope->at.z + scope->radius;
     for (auto it = std::sregex_iterator(places.begin(), places.end(), place); it != std::sregex_iterator();
          ++it) {
         const BoreWords own = bore_words((*it)[2]);
         const std::string across = own.across.empty() ? all.across : own.across,
                           deep = own.depth.empty() ? all.depth : own.depth;
-        Bore bore;
-        bore.use = use_called(m[1]);
-        bore.x = printed_mm((*it)[1]);
-        const double out = log.outermost(bore.x);
-        bore.y = across == "middle" ? (out + log.innermost(bore.x)) / 2 : out + printed_mm(across);
-        bore.diameter = printed_mm(m[2]);
-        bore.through = m[3].matched;
-        bore.from_top = m[4] == "top";
-        const double low = std::max(hollow, log.lowest(bore.x)), high = log.highest(bore.x);
-        const double depth = bore.through ? high - low : printed_mm(deep);
-        bore.z_from = bore.from_top ? high - depth : low;
-        bore.z_to = bore.from_top ? high : low + depth;
-        cuts.emplace_back(bore);
+        const double x = printed_mm((*it)[1]), out = log.outermost(x);
+        const double y = across == "middle" ? (out + log.innermost(x)) / 2 : out + printed_mm(across);
+        add_bore({m[1], m[3].matched ? "" : deep, x, y, printed_mm(m[2]), m[4] == "top"}, log, cuts);
     }
 }
 

@@ -238,9 +238,27 @@ bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts
     return true;
 }
 
+PocketCut pocket_read(const std::vector<std::string> &cells, const PaperLog &log) {
+    static const std::regex length(len);
+    const bool inside = cells.at(1) == "inside" || cells.at(1) == "left";
+    PocketCut cut;
+    cut.x = printed_mm(cells.at(0));
+    cut.y_face = inside ? log.innermost(cut.x) : log.outermost(cut.x);
+    cut.y_back = cut.y_face + (inside ? -1 : 1) * printed_mm(cells.at(2));
+    cut.half_at_face = printed_mm(cells.at(3)) / 2;
+    cut.half_at_back = printed_mm(cells.at(4)) / 2;
+    const auto height = [&](const std::string &cell, double open) {
+        return std::regex_match(cell, length) ? log.line.at(cut.x) + printed_mm(cell) : open;
+    };
+    const double face = height(cells.at(5), -beyond), back = height(cells.at(6), -beyond);
+    const double rise = (face - back) / (cut.y_face - cut.y_back);
+    cut.bed = plane_over(back - rise * cut.y_back, 0, rise);
+    cut.z_top = height(cells.at(7), log.height);
+    return cut;
+}
+
 void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts) {
-    static const std::regex name("K[0-9]+"), length(len);
-    const auto number = [](const std::string &cell) { return std::regex_match(cell, length); };
+    static const std::regex name("K[0-9]+");
     for (const auto &row : table_rows(words, "Pockets;",
                                       {{"No."},
                                        {"Middle", true},
@@ -253,26 +271,13 @@ void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::
                                        {"Up", true},
                                        {"Holds"}},
                                       name)) {
-        const bool inside = row[2] == "inside" || row[2] == "left";
-        PocketCut cut;
-        cut.x = printed_mm(row[1]);
-        cut.y_face = inside ? log.innermost(cut.x) : log.outermost(cut.x);
-        cut.y_back = cut.y_face + (inside ? -1 : 1) * printed_mm(row[3]);
-        cut.half_at_face = printed_mm(row[4]) / 2;
-        cut.half_at_back = printed_mm(row[5]) / 2;
-        const auto bed = [&](const std::string &cell) {
-            return number(cell) ? log.line.at(cut.x) + printed_mm(cell) : -beyond;
-        };
-        const double rise = (bed(row[6]) - bed(row[7])) / (cut.y_face - cut.y_back);
-        cut.bed = plane_over(bed(row[7]) - rise * cut.y_back, 0, rise);
-        cut.z_top = number(row[8]) ? log.line.at(cut.x) + printed_mm(row[8]) : log.height;
+        PocketCut cut = pocket_read({row.begin() + 1, row.begin() + 9}, log);
         cut.holds = row[9];
         cuts.emplace_back(cut);
     }
 }
 
-void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts) {
-    static const std::regex name("[PBRWH][0-9]+");
+void add_bore(const PrintedBore &printed, const PaperLog &log, std::vector<Cut> &cuts) {
     static const std::map<std::string, std::optional<BoreUse>> uses{{"peg", std::nullopt},
                                                                     {"bolt", BoreUse::bolt},
                                                                     {"rod", BoreUse::rod},
@@ -282,6 +287,21 @@ void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::ve
     for (const Cut &cut : cuts)
         if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::groove)
             hollow = scope->at.z + scope->radius;
+    Bore bore;
+    bore.use = uses.at(printed.use);
+    bore.x = printed.x, bore.y = printed.y;
+    bore.diameter = printed.diameter;
+    bore.through = printed.depth.empty();
+    bore.from_top = printed.from_top;
+    const double low = std::max(hollow, log.lowest(bore.x)), high = log.highest(bore.x);
+    const double depth = bore.through ? high - low : printed_mm(printed.depth);
+    bore.z_from = bore.from_top ? high - depth : low;
+    bore.z_to = bore.from_top ? high : low + depth;
+    cuts.emplace_back(bore);
+}
+
+void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex name("[PBRWH][0-9]+");
     for (const auto &row : table_rows(words, "Bores",
                                       {{"No."},
                                        {"For"},
@@ -291,18 +311,10 @@ void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::ve
                                        {"Depth", true},
                                        {"From"}},
                                       name)) {
-        Bore bore;
-        bore.use = uses.at(row[1]);
-        bore.x = printed_mm(row[2]);
-        bore.y = log.outermost(bore.x) + printed_mm(row[3]);
-        bore.diameter = printed_mm(row[4]);
-        bore.through = row[5] == "through";
-        bore.from_top = row[6] == "top";
-        const double low = std::max(hollow, log.lowest(bore.x)), high = log.highest(bore.x);
-        const double depth = bore.through ? high - low : printed_mm(row[5]);
-        bore.z_from = bore.from_top ? high - depth : low;
-        bore.z_to = bore.from_top ? high : low + depth;
-        cuts.emplace_back(bore);
+        const double x = printed_mm(row[2]);
+        add_bore({row[1], row[5] == "through" ? "" : row[5], x, log.outermost(x) + printed_mm(row[3]),
+                  printed_mm(row[4]), row[6] == "top"},
+                 log, cuts);
     }
 }
 

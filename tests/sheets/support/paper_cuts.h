@@ -61,6 +61,18 @@ bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts)
 bool add_mend(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 
+/// A bore as it is printed: `use` is "peg", "rod" …, `depth` empty where it goes through.
+struct PrintedBore {
+    std::string use, depth;
+    double x = 0, y = 0, diameter = 0;
+    bool from_top = true;
+};
+/// From the face that it is bored from, in wood that a long groove among `cuts` has hollowed.
+void add_bore(const PrintedBore &printed, const PaperLog &log, std::vector<Cut> &cuts);
+
+/// A pocket's cells from "Middle" to "Up to"; a bed or top that is no number is where the wood ends.
+PocketCut pocket_read(const std::vector<std::string> &cells, const PaperLog &log);
+
 void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts);
 void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts);
 
