@@ -190,12 +190,13 @@ std::vector<Text> best_words(const Board &board, const PrintedShape &shape, cons
 
 void add_arrow(Board &board, const PatternFace &face, const std::string &up_word,
                const std::vector<Rect> &sheets, const std::vector<Rect> &rooms) {
+    const double word = text_width(up_word, least_lettering);
     for (const Rect &room : rooms)
         for (const double part : {0.2, 0.12, 0.86, 0.06, 0.5})
             for (const double up : {0.5, 0.3, 0.7, 0.1}) {
                 const Vec2 foot{room.x0 + room.width() * part, room.y0 + up * room.height() - 10};
                 if (!Placer(board, face, sheets, room)
-                         .is_free({foot.x - 3, foot.y - 1, foot.x + 9, foot.y + 21}))
+                         .is_free({foot.x - 3, foot.y - 1, foot.x + 3 + word, foot.y + 21}))
                     continue;
                 board.add(Path{{foot, foot + Vec2{0, 20}}, false, Line::strong, ""});
                 board.add(arrowhead(foot + Vec2{0, 20}, {0, 1}));

@@ -87,9 +87,10 @@ std::vector<PaperWord> PaperViews::near(std::size_t stretch, const Row &row) con
 
 namespace {
 
-/// Numbers of heights stand off the cut that they belong to at one of these distances.
+/// Numbers of heights stand off the cut that they belong to at one of these distances; the number of a place,
+/// from which that is measured, may itself be pushed aside a little by its neighbours.
 bool is_offset(double away) {
-    constexpr double offsets[] = {3.2, 4.6, 6.4, 9, 12, 16, 21}, rounding = 0.35;
+    constexpr double offsets[] = {3.2, 4.6, 6.4, 9, 12, 16, 21}, rounding = 0.75;
     return std::any_of(std::begin(offsets), std::end(offsets),
                        [&](double offset) { return std::abs(away - offset) < rounding; });
 }
