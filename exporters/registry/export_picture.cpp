@@ -37,19 +37,6 @@ std::string_view name_of(View view) {
     return "";
 }
 
-std::optional<View> view_named(std::string_view name) {
-    for (const NamedView &named : names)
-        if (named.name == name) return named.view;
-    return {};
-}
-
-std::vector<std::string> view_names() {
-    std::vector<std::string> all;
-    for (const NamedView &named : names)
-        all.emplace_back(named.name);
-    return all;
-}
-
 Said pictured(View view) {
     switch (view) {
     case View::south_east:

@@ -31,6 +31,14 @@ std::string in_one(const RouterProblems &problems, const Voice &voice) {
     return all;
 }
 
+/// Who typed nothing in a dialog is told by which word of the command line each is stated.
+std::string with_options(const std::vector<RouterProblem> &problems, const Voice &voice) {
+    std::string all;
+    for (const RouterProblem &each : problems)
+        all += (all.empty() ? "" : "; ") + voice.words(each.what) + " (--" + std::string(each.option) + ")";
+    return all;
+}
+
 ExportFailure refused(const RouterProblems &problems, const Voice &voice) {
     return {Trouble::refused, voice.say("no router program was made: %1", in_one(problems, voice))};
 }
@@ -64,6 +72,9 @@ std::optional<ExportFailure> export_router(const ExportJob &job, OutputFolder &f
     if (patterns.empty())
         return ExportFailure{Trouble::nothing,
                              voice.say("no router program was made: this shell has no templates")};
+    if (const auto problems = against(job.options.router); !problems.empty())
+        return ExportFailure{Trouble::refused,
+                             voice.say("no router program was made: %1", with_options(problems, voice))};
     const auto made = router_job(shapes_of(patterns), job.options.router);
     if (const auto *problems = std::get_if<RouterProblems>(&made)) return refused(*problems, voice);
     const auto &router = std::get<RouterJob>(made);

@@ -112,18 +112,16 @@ inline std::vector<Exporter> exporters_for_programs() {
         Exporter{"print", said("print"),
                  said("print/plate-1.stl and .3mf, a model of the shell for a printer: every piece on a "
                       "plate, at the "
-                      "scale of --scale; only where it is asked for"),
+                      "scale that is stated; only where it is asked for"),
                  export_print, only_by_name},
         Exporter{
             "stl", said("STL"),
             said("stl/TAG.stl, each distinct piece at full size as triangles; only where it is asked for"),
             export_stl, only_by_name, of_pieces},
-        Exporter{
-            "router", said("router"),
-            said("router/board-1.nc, programs that cut the templates out of boards, by what is stated with "
-                 "--board, --tool, --feed, --plunge, --spindle and --depth-step; only where it is asked "
-                 "for"),
-            export_router, only_by_name, of_pieces},
+        Exporter{"router", said("router"),
+                 said("router/board-1.nc, programs that cut the templates out of boards, by what is stated "
+                      "of board, tool and speeds; only where it is asked for"),
+                 export_router, only_by_name, of_pieces},
         Exporter{"ifc", said("IFC"),
                  said("shell.ifc, the shell for an architect's program: storeys, walls, every piece with its "
                       "body, openings, pegs and quantities; only where it is asked for"),

@@ -13,8 +13,6 @@ MadePicture make_picture(const ExportJob &job, const PictureOptions &wanted);
 
 /// `south-east`, `plan`, ...
 std::string_view name_of(View view);
-std::optional<View> view_named(std::string_view name);
-std::vector<std::string> view_names();
 /// "the shell seen from the south-east".
 Said pictured(View view);
 

@@ -165,7 +165,10 @@ class Maker {
 
 std::variant<RouterJob, RouterProblems> router_job(const std::vector<RouterShape> &shapes,
                                                    const RouterOptions &options) {
-    if (RouterProblems problems = against(options); !problems.empty()) return problems;
+    RouterProblems problems;
+    for (const RouterProblem &each : against(options))
+        problems.push_back(each.what);
+    if (!problems.empty()) return problems;
     return Maker(shapes, completed(options)).made();
 }
 

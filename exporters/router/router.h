@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -35,6 +36,26 @@ struct RouterOptions {
     double tab_width = 8, tab_height = 3;
     std::optional<double> scribe; ///< how deep marks are cut, as grooves as wide as the tool; else none are
 };
+
+/// Within which each of these lies by itself.
+struct RouterBounds {
+    static constexpr double thinnest = 0.5, longest = 20000; ///< of boards, and of what is on them
+    static constexpr double thinnest_tool = 1, thickest_tool = 50;
+    static constexpr double slowest = 1, fastest = 30000; ///< what is over it was stated in another unit
+    static constexpr double most_turns = 60000;
+    static constexpr double least_step = 0.1, finest_mark = 0.1, deepest_through = 10;
+    static constexpr int fewest_tabs = 2, most_tabs = 20;
+};
+
+/// What cannot be, or is missing, and by which option it is stated.
+struct RouterProblem {
+    std::string_view option; ///< "depth-step"
+    Said what;
+    bool missing = false;
+};
+
+/// All that is against what is stated, before any shape is looked at.
+std::vector<RouterProblem> against(const RouterOptions &options);
 
 /// A straight line on a template, from end to end: the middle of a shallow groove.
 struct RouterMark {

@@ -5,9 +5,6 @@
 
 namespace roundlay {
 
-/// What is missing or cannot be, each with what is needed.
-RouterProblems against(const RouterOptions &options);
-
 /// With all that need not be stated filled in. Only where nothing is against it.
 RouterOptions completed(RouterOptions options);
 

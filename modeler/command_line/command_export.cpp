@@ -4,9 +4,9 @@
 #include "exporters/router/program.h"
 #include "exporters/words/words.h"
 #include "modeler/command_line/command.h"
+#include "modeler/command_line/export_options.h"
 #include "modeler/command_line/interrupts.h"
 #include "modeler/command_line/load.h"
-#include "modeler/command_line/router_options.h"
 #include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
@@ -20,11 +20,8 @@ namespace {
 
 struct ExportWords {
     DocumentWords document;
-    std::string folder, units, paper, view, size;
-    std::string scale, bed, clearance, nozzle, pegs, print_tags; ///< of a print
-    RouterWords router;
-    std::string step_schema, step_unit, step_colours;
-    bool step_stock = false, step_linked = false;
+    std::string folder, units;
+    TypedOptions options;
     std::vector<std::string> only, without, pieces;
     bool force = false;
 };
@@ -65,90 +62,6 @@ std::vector<const Exporter *> chosen(const ExportWords &words, const ExportJob &
             !has(words.without, exporter.name) && (words.pieces.empty() || exporter.of_pieces))
             exporters.push_back(&exporter);
     return exporters;
-}
-
-PrintOptions print_options_of(const ExportWords &words) {
-    constexpr double widest = 5, finest = 0.05; // mm
-    PrintOptions print;
-    if (!words.scale.empty()) print.scale = scale_value(words.scale);
-    if (!words.bed.empty()) {
-        const BedSize bed = bed_value(words.bed);
-        print.bed_x = bed.x, print.bed_y = bed.y;
-    }
-    if (!words.clearance.empty())
-        print.clearance = millimetres_value("--clearance", words.clearance, 0, widest);
-    if (!words.nozzle.empty()) print.nozzle = millimetres_value("--nozzle", words.nozzle, finest, widest);
-    if (!words.pegs.empty()) {
-        const std::string pegs = one_of("way to print pegs", words.pegs, {"pins", "holes", "none"});
-        print.pegs = pegs == "pins"    ? PrintedPegs::pins
-                     : pegs == "holes" ? PrintedPegs::holes
-                                       : PrintedPegs::none;
-    }
-    if (!words.print_tags.empty())
-        print.tags = one_of("answer to --print-tags", words.print_tags, {"yes", "no"}) == "yes";
-    return print;
-}
-
-void add_print_options(CLI::App &app, ExportWords &words) {
-    app.add_option("--scale", words.scale, "of the print: 1:10, 1:1 to 1:1000 (else 1:10)")
-        ->type_name("SCALE");
-    app.add_option("--bed", words.bed, "of the printer, width x depth in millimetres (else 220x220)")
-        ->type_name("WxD");
-    app.add_option("--clearance", words.clearance,
-                   "between two printed faces that meet, in millimetres (else 0.2)")
-        ->type_name("MM");
-    app.add_option("--nozzle", words.nozzle,
-                   "of the printer, in millimetres: what is thinner is refused (else 0.4)")
-        ->type_name("MM");
-    app.add_option("--pegs", words.pegs,
-                   "of the print: pins (printed too), holes (left for dowels) or none (else pins)")
-        ->type_name("WAY");
-    app.add_option("--print-tags", words.print_tags,
-                   "of the print: yes presses each piece's tag into its underside, where the nozzle can make "
-                   "its letters; places.csv says where not, and why (else yes)")
-        ->type_name("yes|no");
-}
-
-StepOptions step_options_of(const ExportWords &words) {
-    StepOptions step;
-    const auto is = [](const char *what, const std::string &word, const char *usual, const char *other) {
-        return !word.empty() && one_of(what, word, {usual, other}) == other;
-    };
-    if (is("STEP schema", words.step_schema, "ap214", "ap242")) step.schema = StepSchema::ap242;
-    if (is("unit of STEP files", words.step_unit, "mm", "in")) step.unit = StepUnit::inch;
-    if (is("colouring of STEP files", words.step_colours, "wall", "wood")) step.colours = StepColours::wood;
-    step.with_stock = words.step_stock;
-    step.linked = words.step_linked;
-    return step;
-}
-
-void add_step_options(CLI::App &app, ExportWords &words) {
-    app.add_option("--step-schema", words.step_schema,
-                   "ap214, which shops ask for, or ap242 (ISO 10303-242, edition 2) (else ap214)")
-        ->type_name("SCHEMA");
-    app.add_option("--step-unit", words.step_unit, "of STEP files: mm or in (else mm)")->type_name("UNIT");
-    app.add_option("--step-colours", words.step_colours,
-                   "of STEP files: by wall, or by wood: new, replacement, patched, kept (else wall)")
-        ->type_name("WAY");
-    app.add_flag("--step-linked", words.step_linked,
-                 "shell.step refers to the files of its pieces and is small: keep them together");
-    app.add_flag("--step-stock", words.step_stock,
-                 "in each piece's STEP file a second solid: the stick that it is cut from");
-}
-
-ExportOptions options_of(const ExportWords &words) {
-    ExportOptions options;
-    options.pieces = piece_choice(words.pieces);
-    options.step = step_options_of(words);
-    options.print = print_options_of(words);
-    if (!words.paper.empty()) options.paper = paper_value(words.paper);
-    if (!words.view.empty()) options.picture.view = *view_named(one_of("view", words.view, view_names()));
-    if (!words.size.empty()) {
-        const PixelSize size = pixel_size_value(words.size);
-        options.picture.width = size.width;
-        options.picture.height = size.height;
-    }
-    return options;
 }
 
 ExitCode code_of(Trouble trouble) {
@@ -236,15 +149,15 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
         throw UsageError(
             "--to -: an export is a folder of files and cannot go to the standard output; name a "
             "folder (./- for one of that name)");
-    ExportOptions options = options_of(words);
-    options.language = console.language;
+    check_words(words.options);
     std::optional<UnitSystem> units;
     if (!words.units.empty()) units = units_value(words.units);
     auto loaded = load(console, words.document, units);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     ExportJob &job = std::get<Loaded>(loaded).job;
-    options.router = router_options_of(words.router, job.shell.units);
-    job.options = options;
+    job.options.language = console.language;
+    job.options.pieces = piece_choice(words.pieces);
+    take_options(words.options, job.shell.units, job.options);
     const auto exporters = chosen(words, job);
     if (exporters.empty()) throw UsageError("--without leaves nothing to export");
     const auto outcome = run_exporters(console, job, exporters, words);
@@ -288,16 +201,8 @@ CommandRun declare_export(CLI::App &app) {
         ->type_name("PIECES");
     app.add_option("--units", words->units, "metric or imperial instead of the document's own")
         ->type_name("SYSTEM");
-    app.add_option(
-           "--paper", words->paper,
-           "of drawings and cut sheets: A4, A3, A2, A1, Letter or Tabloid; tags, forms, templates and story "
-           "poles come on A4 or Letter, whichever goes with it")
-        ->type_name("PAPER");
-    app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
-    app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
-    add_step_options(app, *words);
-    add_print_options(app, *words);
-    add_router_options(app, words->router);
+    for (const ExportOption &option : all_export_options())
+        add_export_option(app, words->options, option);
     app.add_flag(
         "--force", words->force,
         "replace files of your own in the folder too: those that no export made, or that were changed since; "

@@ -1,6 +1,7 @@
 #include "exporters/picture/picture.h"
 #include "exporters/registry/make_picture.h"
 #include "modeler/command_line/command.h"
+#include "modeler/command_line/export_options.h"
 #include "modeler/command_line/load.h"
 #include "modeler/command_line/save.h"
 #include "modeler/command_line/values.h"
@@ -41,11 +42,11 @@ bool may_replace(const PictureWords &words) {
 }
 
 ExitCode run_picture(const Console &console, const PictureWords &words) {
-    PictureOptions options;
-    options.view = *view_named(one_of("view", words.view, view_names()));
-    const PixelSize size = pixel_size_value(words.size);
-    options.width = size.width;
-    options.height = size.height;
+    const TypedOptions typed = {{&export_option("view"), words.view}, {&export_option("size"), words.size}};
+    check_words(typed);
+    ExportOptions read;
+    take_options(typed, {}, read);
+    PictureOptions options = read.picture;
     options.perspective = !words.parallel;
     if (words.to == "-" && console.json) throw UsageError("--json needs a file to write the picture to");
     if (words.to == "-" && console.stdout_is_terminal())

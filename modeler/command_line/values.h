@@ -1,7 +1,6 @@
 // Values typed on the command line, read the way the document reads them.
 #pragma once
 
-#include "exporters/sheets/drawing/paper.h"
 #include "kernel/measure/measure.h"
 
 #include <stdexcept>
@@ -21,20 +20,6 @@ Length length_value(std::string_view option, const std::string &text);      ///<
 Length length_or_0_value(std::string_view option, const std::string &text); ///< 0 with or without a unit
 Slope slope_value(std::string_view option, const std::string &text);
 UnitSystem units_value(const std::string &text); ///< metric, imperial
-sheets::Paper paper_value(const std::string &text);
-
-struct PixelSize {
-    int width = 0, height = 0;
-};
-PixelSize pixel_size_value(const std::string &text); ///< 1600x1200; 1 to 8192 each way
-
-double scale_value(const std::string &text); ///< "1:10" or "10": 10; 1 to 1000
-struct BedSize {
-    double x = 0, y = 0; ///< mm
-};
-BedSize bed_value(const std::string &text); ///< "220x200", millimetres; 20 to 10,000 each way
-/// A bare number of millimetres within these.
-double millimetres_value(std::string_view option, const std::string &text, double low, double high);
 
 /// One of the names, else a UsageError with the nearest: `there is no view "sout"; did you mean "south"?`
 std::string one_of(std::string_view kind, const std::string &typed, const std::vector<std::string> &names);

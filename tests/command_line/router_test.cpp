@@ -1,4 +1,5 @@
 // Programs for a router, as a person asks for them.
+#include "modeler/command_line/export_options.h"
 #include "tests/command_line/exporting.h"
 #include "tests/support/catch.h"
 
@@ -66,5 +67,19 @@ TEST_CASE("what a router needs and nobody states is asked for, and nothing is wr
         CHECK(home.export_with({wrong.front(), wrong.back()}).code == (wrong.back().empty() ? 1 : 2));
     Words low = metric;
     low.push_back("--safe-height=-5");
-    CHECK_THAT(home.export_with(low).err, ContainsSubstring("safe height"));
+    CHECK_THAT(home.export_with(low).err,
+               ContainsSubstring("--safe-height \"-5\": expected a length of 1 mm"));
+    Words comma = metric;
+    comma[5] = "1,500"; // one and a half, or fifteen hundred?
+    CHECK_THAT(home.export_with(comma).err, ContainsSubstring("--feed \"1,500\": a comma in a number"));
+    CHECK_FALSE(fs::exists(home.out()));
+}
+
+TEST_CASE("the help tells each option of an export, its bounds and what holds otherwise") {
+    const Ran help = run({"export", "--help"});
+    for (const ExportOption &option : all_export_options()) {
+        INFO(option.name);
+        CHECK_THAT(help.out, ContainsSubstring("  --" + std::string(option.name)));
+        CHECK_THAT(help.out, ContainsSubstring(help_of(option)));
+    }
 }

@@ -50,7 +50,7 @@ void ExportDialogTest::an_export_is_stopped_and_leaves_nothing() {
         box->setChecked(false);
     QVERIFY(!start->isEnabled()); // nothing is chosen
     for (QCheckBox *box : boxes)
-        box->setChecked(true);
+        box->setChecked(box->objectName() != "router"); // which must be told more before
     start->click();
     QVERIFY(dialog.is_running());
     QTest::qWait(100);

@@ -71,9 +71,9 @@ constexpr Entry entries[] = {
     {"picture.png, the shell as it will stand", "picture.png, la coque telle qu’elle sera debout"},
     {"print", "impression"},
     {"print/plate-1.stl and .3mf, a model of the shell for a printer: every piece on a plate, at the scale "
-     "of --scale; only where it is asked for",
-     "print/plate-1.stl et .3mf, un modèle de la coque pour une imprimante : chaque pièce sur un plateau, à "
-     "l’échelle de --scale ; seulement à la demande"},
+     "that is stated; only where it is asked for",
+     "print/plate-1.stl et .3mf, une maquette de la coque pour une imprimante : chaque pièce sur un plateau, "
+     "à l’échelle indiquée ; seulement à la demande"},
     {"report", "rapport"},
     {"report.pdf on the house as it was found, for its owner and whoever looks after its heritage, with its "
      "tables as CSV and report.xlsx",

@@ -22,6 +22,7 @@ std::span<const Entry> french_of_machining();
 std::span<const Entry> french_of_measured();
 std::span<const Entry> french_of_mends();
 std::span<const Entry> french_of_openings();
+std::span<const Entry> french_of_options();
 std::span<const Entry> french_of_page();
 std::span<const Entry> french_of_paper();
 std::span<const Entry> french_of_plan();

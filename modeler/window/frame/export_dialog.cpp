@@ -1,9 +1,9 @@
 #include "modeler/window/frame/export_dialog.h"
 
-#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/export_choices.h"
 #include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/wrapped_label.h"
 
@@ -50,13 +50,14 @@ void ExportProgress::at(std::string_view doing, int done, int of) {
 }
 
 ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent, Exporting exporting)
-    : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)), paper_(new QComboBox),
-      pieces_(new QComboBox), tags_(new QLineEdit), folder_(new QLineEdit(folder)), bar_(new QProgressBar),
-      words_(new WrappedLabel), start_(new QPushButton(tr("&Export"))), close_(new QPushButton(tr("Close"))),
+    : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)),
+      choices_(new ExportChoices(job_)), pieces_(new QComboBox), tags_(new QLineEdit),
+      folder_(new QLineEdit(folder)), bar_(new QProgressBar), words_(new WrappedLabel),
+      start_(new QPushButton(tr("&Export"))), close_(new QPushButton(tr("Close"))),
       open_(new QPushButton(tr("&Open the folder"))), replace_(new QCheckBox(tr("&Replace those files"))) {
     setWindowTitle(tr("Export"));
     auto *grid = new QGridLayout(this);
-    make_choices();
+    choices_->recall(document());
     int row = 0;
     if (!job_.shell.state.empty()) {
         auto *state =
@@ -66,7 +67,6 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     }
     grid->addWidget(choices_in_view(), row++, 0, 1, 3);
     add_pieces(*grid, row++);
-    add_paper(*grid, row++);
     add_folder(*grid, row++);
     words_->setTextFormat(Qt::PlainText);
     grid->addWidget(words_, row++, 0, 1, 3);
@@ -86,16 +86,6 @@ QLayout *ExportDialog::buttons() {
     open_->setEnabled(false);
     start_->setDefault(true);
     return row;
-}
-
-void ExportDialog::make_choices() {
-    for (const Exporter &exporter : all_exporters()) {
-        auto *choice =
-            new QCheckBox(in_words(exporter.called) + QStringLiteral(": ") + in_words(exporter.makes));
-        choice->setChecked(exporter.usual(job_));
-        choices_.push_back(choice);
-        connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);
-    }
 }
 
 /// Of all pieces, of a sort of them, or of those that are called by name.
@@ -129,27 +119,16 @@ PieceChoice ExportDialog::pieces() const {
     return piece_choice(words);
 }
 
-/// What shows the whole shell is not made of some pieces.
 void ExportDialog::choose_pieces() {
     tags_->setEnabled(pieces_->currentIndex() == pieces_->count() - 1);
-    for (std::size_t i = 0; i < choices_.size(); ++i)
-        choices_[i]->setEnabled(pieces_->currentIndex() == 0 || all_exporters()[i].of_pieces);
+    choices_->offer(pieces_->currentIndex() == 0);
     enable_start();
 }
 
-bool ExportDialog::is_wanted(std::size_t choice) const {
-    return choices_[choice]->isEnabled() && choices_[choice]->isChecked();
-}
-
-void ExportDialog::add_paper(QGridLayout &grid, int row) {
-    paper_->addItem(tr("as the units"));
-    for (const sheets::Paper paper : {sheets::Paper::a4, sheets::Paper::a3, sheets::Paper::a2,
-                                      sheets::Paper::a1, sheets::Paper::letter, sheets::Paper::tabloid})
-        paper_->addItem(text(sheets::name_of(paper)), static_cast<int>(paper));
-    auto *label = new QLabel(tr("&Paper of the sheets"));
-    label->setBuddy(paper_);
-    grid.addWidget(label, row, 0);
-    grid.addWidget(paper_, row, 1);
+/// Where it lies; empty while it was never saved.
+QString ExportDialog::document() const {
+    if (job_.document.empty()) return {};
+    return QDir(text(job_.folder.string())).filePath(text(job_.document));
 }
 
 void ExportDialog::add_folder(QGridLayout &grid, int row) {
@@ -166,6 +145,8 @@ void ExportDialog::connect_all() {
     connect(start_, &QPushButton::clicked, this, &ExportDialog::start);
     connect(close_, &QPushButton::clicked, this, &ExportDialog::reject);
     connect(folder_, &QLineEdit::textChanged, this, &ExportDialog::spare_own_files);
+    connect(choices_, &ExportChoices::changed, this, &ExportDialog::enable_start);
+    connect(choices_, &ExportChoices::opened, this, &ExportDialog::bring_into_view);
     connect(open_, &QPushButton::clicked, this, &ExportDialog::open_folder);
     connect(&progress_, &ExportProgress::told, this, [this](const QString &doing, int done, int of) {
         say(doing);
@@ -177,19 +158,21 @@ void ExportDialog::connect_all() {
 /// The screen may be lower than all of them.
 QWidget *ExportDialog::choices_in_view() {
     constexpr int rows = 3; // seen at the least
-    auto *inside = new QWidget;
-    auto *column = new QVBoxLayout(inside);
-    column->setContentsMargins(0, 0, 0, 0);
-    for (QCheckBox *choice : choices_)
-        column->addWidget(choice);
-    auto *scroll = scrolled(inside);
+    scroll_ = scrolled(choices_);
     const QSize room = screen()->availableGeometry().size();
-    scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-    scroll->setMinimumHeight(rows * (choices_.front()->sizeHint().height() + column->spacing()));
-    scroll->setMinimumWidth(
-        std::min(inside->sizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent),
+    scroll_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+    const auto *first = choices_->findChild<QCheckBox *>();
+    scroll_->setMinimumHeight(rows * (first->sizeHint().height() + choices_->layout()->spacing()));
+    scroll_->setMinimumWidth(
+        std::min(choices_->sizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent),
                  room.width() * 9 / 10));
-    return scroll;
+    return scroll_;
+}
+
+/// Of what is higher than the view its beginning.
+void ExportDialog::bring_into_view(QWidget *part) {
+    scroll_->ensureVisible(0, part->mapTo(choices_, QPoint(0, part->height())).y(), 0, 0);
+    scroll_->ensureVisible(0, part->mapTo(choices_, QPoint(0, 0)).y(), 0, part->fontMetrics().height() * 2);
 }
 
 /// As high as it has something to say, where the screen is; else what can be chosen scrolls.
@@ -220,9 +203,7 @@ void ExportDialog::spare_own_files() {
 
 /// Nothing chosen is nothing to make.
 void ExportDialog::enable_start() {
-    bool any = false;
-    for (std::size_t i = 0; i < choices_.size(); ++i)
-        any = any || is_wanted(i);
+    const bool any = !choices_->wanted().empty();
     const bool named = !tags_->isEnabled() || !pieces().is_all(); // else it would be of all pieces
     start_->setEnabled(!running_ && any && named);
 }
@@ -230,12 +211,9 @@ void ExportDialog::enable_start() {
 void ExportDialog::start() {
     if (running_) return;
     if (thread_.joinable()) thread_.join();
-    std::vector<const Exporter *> chosen;
-    for (std::size_t i = 0; i < choices_.size(); ++i)
-        if (is_wanted(i)) chosen.push_back(&all_exporters()[i]);
-    job_.options.paper.reset();
-    if (paper_->currentIndex() > 0)
-        job_.options.paper = static_cast<sheets::Paper>(paper_->currentData().toInt());
+    if (QWidget *wrong = choices_->take(job_.options)) return put_right(*wrong);
+    choices_->keep(document());
+    const std::vector<const Exporter *> chosen = choices_->wanted();
     job_.options.pieces = pieces();
     running_ = true;
     progress_.restart();
@@ -246,6 +224,14 @@ void ExportDialog::start() {
     spare_own_files();
     const std::filesystem::path to = folder_->text().toStdString();
     run_aside([this, chosen, own, to] { return exporting_(job_, chosen, to, progress_, own); });
+}
+
+/// Before anything is made.
+void ExportDialog::put_right(QWidget &wrong) {
+    result_ = tr("Nothing was exported: what is to be put right stands below its field.");
+    say(result_);
+    bring_into_view(&wrong);
+    wrong.setFocus();
 }
 
 /// In a thread; a system that gives none is told of like any other mishap.

@@ -1,4 +1,4 @@
-// Which outputs, where to, on which paper; then how far it is, with a way to stop.
+// Which outputs, of which pieces, where to; then how far it is, with a way to stop.
 #pragma once
 
 #include "exporters/registry/export_all.h"
@@ -14,8 +14,11 @@ class QLabel;
 class QLineEdit;
 class QProgressBar;
 class QPushButton;
+class QScrollArea;
 
 namespace roundlay::window {
+
+class ExportChoices;
 
 /// Progress of a thread, told to the window.
 class ExportProgress : public QObject, public Progress {
@@ -57,13 +60,13 @@ class ExportDialog : public QDialog {
     void reject() override;
 
   private:
-    void make_choices();
     QWidget *choices_in_view();
-    void add_paper(QGridLayout &grid, int row);
     void add_pieces(QGridLayout &grid, int row);
     PieceChoice pieces() const;
     void choose_pieces();
-    bool is_wanted(std::size_t choice) const;
+    QString document() const;
+    void bring_into_view(QWidget *part);
+    void put_right(QWidget &wrong);
     void add_folder(QGridLayout &grid, int row);
     QLayout *buttons();
     void connect_all();
@@ -77,8 +80,9 @@ class ExportDialog : public QDialog {
 
     ExportJob job_;
     Exporting exporting_;
-    std::vector<QCheckBox *> choices_;
-    QComboBox *paper_, *pieces_;
+    ExportChoices *choices_;
+    QScrollArea *scroll_ = nullptr;
+    QComboBox *pieces_;
     QLineEdit *tags_;
     QLineEdit *folder_;
     QProgressBar *bar_;

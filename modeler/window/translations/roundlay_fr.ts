@@ -333,14 +333,6 @@
         <translation>Exporter</translation>
     </message>
     <message>
-        <source>as the units</source>
-        <translation>selon les unités</translation>
-    </message>
-    <message>
-        <source>&amp;Paper of the sheets</source>
-        <translation>&amp;Papier des fiches</translation>
-    </message>
-    <message>
         <source>&amp;Folder</source>
         <translation>&amp;Dossier</translation>
     </message>
@@ -371,6 +363,10 @@
     <message>
         <source>State of the house that is exported: %1</source>
         <translation>État de la maison qui est exporté : %1</translation>
+    </message>
+    <message>
+        <source>Nothing was exported: what is to be put right stands below its field.</source>
+        <translation>Rien n’a été exporté : ce qui est à corriger est dit sous son champ.</translation>
     </message>
 </context>
 <context>
@@ -3007,6 +3003,53 @@
     </message>
 </context>
 <context>
+    <name>ProjectFields</name>
+    <message>
+        <source>On title blocks and in STEP</source>
+        <translation>Dans les cartouches et en STEP</translation>
+    </message>
+    <message>
+        <source>Project number</source>
+        <translation>Numéro du projet</translation>
+    </message>
+    <message>
+        <source>Change project number</source>
+        <translation>Changer le numéro du projet</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Propriétaire</translation>
+    </message>
+    <message>
+        <source>Change owner</source>
+        <translation>Changer le propriétaire</translation>
+    </message>
+    <message>
+        <source>Drawn by</source>
+        <translation>Dessiné par</translation>
+    </message>
+    <message>
+        <source>Change who drew it</source>
+        <translation>Changer qui l’a dessiné</translation>
+    </message>
+    <message>
+        <source>Approved by</source>
+        <translation>Approuvé par</translation>
+    </message>
+    <message>
+        <source>Change who approved it</source>
+        <translation>Changer qui l’a approuvé</translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation>Révision</translation>
+    </message>
+    <message>
+        <source>Change revision</source>
+        <translation>Changer la révision</translation>
+    </message>
+</context>
+<context>
     <name>RaisingPanel</name>
     <message>
         <source>raising</source>
@@ -3575,53 +3618,6 @@
     <message>
         <source>The cut sheet of %1 could not be drawn.</source>
         <translation>La fiche de taille de %1 n’a pas pu être dessinée.</translation>
-    </message>
-</context>
-<context>
-    <name>ProjectFields</name>
-    <message>
-        <source>On title blocks and in STEP</source>
-        <translation>Dans les cartouches et en STEP</translation>
-    </message>
-    <message>
-        <source>Project number</source>
-        <translation>Numéro du projet</translation>
-    </message>
-    <message>
-        <source>Change project number</source>
-        <translation>Changer le numéro du projet</translation>
-    </message>
-    <message>
-        <source>Owner</source>
-        <translation>Propriétaire</translation>
-    </message>
-    <message>
-        <source>Change owner</source>
-        <translation>Changer le propriétaire</translation>
-    </message>
-    <message>
-        <source>Drawn by</source>
-        <translation>Dessiné par</translation>
-    </message>
-    <message>
-        <source>Change who drew it</source>
-        <translation>Changer qui l’a dessiné</translation>
-    </message>
-    <message>
-        <source>Approved by</source>
-        <translation>Approuvé par</translation>
-    </message>
-    <message>
-        <source>Change who approved it</source>
-        <translation>Changer qui l’a approuvé</translation>
-    </message>
-    <message>
-        <source>Revision</source>
-        <translation>Révision</translation>
-    </message>
-    <message>
-        <source>Change revision</source>
-        <translation>Changer la révision</translation>
     </message>
 </context>
 <context>
