@@ -40,6 +40,23 @@ Entry high_weight(const CutList &list, double in_unit) {
     return number(shown_high_weight(in_unit), 0);
 }
 
+namespace {
+
+constexpr int weight_decimals =
+    2; // of a unit: what a sum of a thousand rows is off by is less than a step shown
+
+/// Outward to a hundredth, so that sums hold the range and no more; a person is shown what lists show.
+Entry exact_weight(const CutList &list, double in_unit, bool low) {
+    if (!list.weights_known) return std::string();
+    constexpr double noise = 1e-6, part = 100;
+    const double exact =
+        low ? std::floor(in_unit * part + noise) / part : std::ceil(in_unit * part - noise) / part;
+    const double shown = low ? shown_low_weight(in_unit) : shown_high_weight(in_unit);
+    return Number{number(exact, weight_decimals).digits, number(shown, 0).digits};
+}
+
+} // namespace
+
 std::vector<Column> weight_columns(const CutList &list, const std::string &weight,
                                    const WeightTitles &titles) {
     const bool metric = list.units == UnitSystem::metric;
@@ -67,8 +84,8 @@ void add_weights(const CutList &list, double low_kg, double high_kg, std::vector
             row.insert(row.end(), 2, std::string());
             continue;
         }
-        row.push_back(low_weight(list, low_kg / unit));
-        row.push_back(high_weight(list, high_kg / unit));
+        row.push_back(exact_weight(list, low_kg / unit, true));
+        row.push_back(exact_weight(list, high_kg / unit, false));
     }
 }
 

@@ -147,6 +147,16 @@ bool replaces_earlier(const ExportJob &job, const Exporter &exporter) {
     return job.options.pieces.is_all() || !exporter.of_pieces;
 }
 
+/// It and those above it that are not there yet.
+std::vector<std::string> missing_folders(std::filesystem::path folder) {
+    std::vector<std::string> missing;
+    std::error_code ignored;
+    if (!folder.has_filename()) folder = folder.parent_path(); // written with a slash behind it
+    for (; !folder.empty() && !std::filesystem::exists(folder, ignored); folder = folder.parent_path())
+        missing.insert(missing.begin(), folder.string());
+    return missing;
+}
+
 } // namespace
 
 std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
@@ -154,6 +164,7 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
                                                      const std::filesystem::path &folder, Progress &progress,
                                                      IfThere own) {
     if (auto failure = no_such_pieces(job)) return *failure;
+    std::vector<std::string> missing = missing_folders(folder);
     auto opened = OutputFolder::open(folder);
     if (const auto *error = std::get_if<FileError>(&opened))
         return ExportFailure{Trouble::file, error->message};
@@ -161,6 +172,7 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
     if (own == IfThere::refuse)
         if (auto failure = spare_another(job, out)) return *failure;
     ExportReport report;
+    report.folders = std::move(missing);
     std::vector<std::string> makers;
     for (const Exporter *exporter : exporters) {
         if (progress.cancelled()) return stopped();

@@ -16,6 +16,7 @@ struct ExportReport {
     std::vector<ExportFailure> left_out; ///< exporters that could not do their part; the rest is written
     std::vector<std::string>
         outdated; ///< files of an earlier state of the document, or of another, that lie there
+    std::vector<std::string> folders; ///< that were missing and were made, the outermost first
 };
 
 /// All or nothing: what is returned is either on the disk or the folder is as it was. Only a missing picture,

@@ -65,8 +65,8 @@ SheetTable summed_sheet(const Table &list, const std::string &name, const Voice 
     });
     if (weighs)
         sheet.note =
-            voice.say("Weights are summed as they are rounded in the rows, lows down and highs up: a "
-                      "range wider than that in the totals.");
+            voice.say("Weights are estimates. Their decimals stand there so that a sum holds the range of "
+                      "the totals, lows rounded down and highs up, not because they are known.");
     return sheet;
 }
 

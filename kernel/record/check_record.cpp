@@ -1,23 +1,18 @@
 #include "kernel/record/check_record.h"
 
+#include "kernel/measure/said_number.h"
 #include "kernel/record/check_names.h"
 #include "kernel/record/check_numbers.h"
 #include "kernel/record/numbers.h"
 #include "kernel/record/places.h"
 
-#include <array>
-#include <charconv>
-
 namespace roundlay {
 
 namespace {
 
-std::string shortest(double number) {
-    constexpr int digits = 6;
-    std::array<char, 32> room{};
-    const auto written =
-        std::to_chars(room.data(), room.data() + room.size(), number, std::chars_format::general, digits);
-    return {room.data(), written.ptr};
+Said shortest(double number) {
+    constexpr int figures = 6;
+    return in_figures(number, figures);
 }
 
 /// Numbers of one log that exclude one another.

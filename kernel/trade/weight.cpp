@@ -1,9 +1,9 @@
 #include "kernel/trade/weight.h"
 
+#include "kernel/measure/said_number.h"
 #include "kernel/trade/wood_physics.h"
 
 #include <algorithm>
-#include <charconv>
 
 namespace roundlay {
 
@@ -20,10 +20,9 @@ struct Range {
     Said reason;
 };
 
-std::string number(double value) {
-    char digits[32];
-    const auto end = std::to_chars(digits, digits + sizeof digits, value, std::chars_format::general, 3);
-    return {digits, end.ptr};
+Said number(double value) {
+    constexpr int figures = 3;
+    return in_figures(value, figures);
 }
 
 Said gravity_origin(const Species &species) {

@@ -109,6 +109,9 @@ void tell(const Console &console, const ExportReport &report, const std::string 
     constexpr std::uint64_t kb = 1000;
     console.hint("wrote " + std::to_string(report.written.size()) + " files, " +
                  std::to_string((bytes + kb - 1) / kb) + " kB, to " + folder);
+    if (report.folders.size() > 1) // one is what was asked for; more may be a slip of the pen
+        console.warn("there was no folder \"" + report.folders.front() + "\": it was made, and in it \"" +
+                     report.folders.back() + "\"");
     for (const ExportFailure &failure : report.left_out)
         failure.trouble == Trouble::nothing &&made_some(report) ? console.warn(failure.message)
                                                                 : console.error(failure.message);
@@ -186,7 +189,9 @@ std::string only_help() {
 CommandRun declare_export(CLI::App &app) {
     auto words = std::make_shared<ExportWords>();
     add_document(app, words->document);
-    app.add_option("--to", words->folder, "the folder to write to; made where it is missing")
+    app.add_option(
+           "--to", words->folder,
+           "the folder to write to; made where it is missing, and so are those above it, which is said then")
         ->type_name("DIR")
         ->required();
     app.add_option("--only", words->only, only_help())->type_name("NAMES")->delimiter(',');

@@ -1,6 +1,11 @@
 // Values into words: holes, units, languages, and what is never translated.
 #include "exporters/words/words.h"
+#include "kernel/measure/said_number.h"
+#include "kernel/trade/species.h"
+#include "kernel/trade/weight.h"
 #include "tests/support/catch.h"
+
+#include <regex>
 
 using namespace roundlay;
 
@@ -98,4 +103,35 @@ TEST_CASE("A length that is there is never told as none") {
     CHECK(told(1e-9, metric) == "0 mm apart");
     CHECK(told(0, imperial) == "0\" apart");
     CHECK(told(1, imperial) == "1/16\" apart");
+}
+
+TEST_CASE("A number with decimals has the mark of the language, and no digits that say nothing") {
+    constexpr int figures = 3;
+    const auto told = [](double value, Language language) {
+        return words_of(in_figures(value, figures), {language, UnitSystem::metric});
+    };
+    const struct {
+        double value;
+        const char *english, *french;
+    } numbers[] = {{0.38, "0.38", "0,38"}, {119, "119", "119"},    {217.64, "218", "218"},
+                   {30, "30", "30"},       {9.7, "9.7", "9,7"},    {0.4056, "0.406", "0,406"},
+                   {1234, "1234", "1234"}, {-1.5, "-1.5", "-1,5"}, {0, "0", "0"}};
+    for (const auto &number : numbers) {
+        CHECK(told(number.value, Language::english) == number.english);
+        CHECK(told(number.value, Language::french) == number.french);
+    }
+}
+
+TEST_CASE("What weights rest on has decimal commas in French, for every wood") {
+    const std::regex point("[^0-9.-][0-9]+\\.[0-9]+[^0-9.]");
+    for (const Species &species : all_species())
+        for (const std::optional<double> moisture : {std::optional<double>(), std::optional<double>(12.5)}) {
+            Wood wood;
+            wood.species = species.name;
+            wood.moisture = moisture;
+            const std::string note = words_of(weigh(1e9, wood).basis, {Language::french, UnitSystem::metric});
+            std::smatch found;
+            INFO(note);
+            CHECK_FALSE(std::regex_search(note, found, point));
+        }
 }

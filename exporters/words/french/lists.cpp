@@ -63,10 +63,10 @@ constexpr Entry entries[] = {
      "%3; this one in none.",
      "La disposition la plus de niveau, au plus %1, écart type %2, laisserait une mince bande de pièce à "
      "côté d’une ouverture en %3 ; celle-ci, nulle part."},
-    {"Weights are summed as they are rounded in the rows, lows down and highs up: a range wider than that in "
-     "the totals.",
-     "Les poids sont additionnés tels qu’ils sont arrondis dans les lignes, les bas vers le bas et les hauts "
-     "vers le haut : une fourchette plus large que celle des totaux."},
+    {"Weights are estimates. Their decimals stand there so that a sum holds the range of the totals, lows "
+     "rounded down and highs up, not because they are known.",
+     "Les poids sont des estimations. Leurs décimales sont là pour qu’une somme contienne la fourchette des "
+     "totaux, les bas arrondis vers le bas et les hauts vers le haut, non parce qu’elles seraient connues."},
     {"Which rounds beside openings are one log and which several was settled by lengths alone: other ways "
      "were not levelled.",
      "Quels rangs à côté d’ouvertures sont d’une pièce et lesquels de plusieurs a été réglé par les "

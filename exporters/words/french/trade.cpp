@@ -6,6 +6,7 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"%1", "%1"},
     {"%1 (%2 logs in wall %3)", "%1 (%2 pièces dans le mur %3)"},
     {"%1 (%2 logs in walls %3)", "%1 (%2 pièces dans les murs %3)"},
     {"%1 (%2), though %3", "%1 (%2), bien que %3"},
@@ -28,6 +29,7 @@ constexpr Entry entries[] = {
      "%1, et pas plus que ne pèse du bois de la densité la plus forte dont tous les vides sont pleins d’eau "
      "(éq. 4-3)"},
     {"%1, green", "%1, vert"},
+    {"%1.%2", "%1,%2"},
     {"%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook (second-hand) Eq. 4-13 "
      "and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of variation of specific "
      "gravity, Wood Handbook chapter 5, from memory); the moisture of single logs varies more.",
@@ -58,7 +60,7 @@ constexpr Entry entries[] = {
      "they may be allowed is for a licensed person to judge, by the grade's design values.",
      "Chaque portée comme simple, du milieu au milieu de ses appuis, ce qui n’est pas moins que sa portée "
      "libre et la moitié de l’appui nécessaire à chaque bout (NDS 3.2.1, de mémoire), moindre section : "
-     "flèche 5 w L^4 / (384 E I) pour les charges réparties et P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) pour "
+     "flèche 5 w L^4 / (384 E I) pour les charges réparties et P b (L^2 - b^2)^1,5 / (9 sqrt(3) L E I) pour "
      "les charges isolées, sous la charge d’usage ; contraintes sous toute la charge : M / S et 3 V / (2 b "
      "h) (Wood Handbook, chapitre 9, de seconde main), moins les mortaises qui y sont taillées ; aux bouts "
      "entaillés 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, de seconde main), aux bouts en queue sur le "
@@ -86,11 +88,11 @@ constexpr Entry entries[] = {
      "peut peser plus ou moins, pluie et neige s’ajoutent. Pesez avant de lever près d’une limite ; les "
      "règles locales et un professionnel agréé décident."},
     {"a clear-wood table of the ASTM D2555 kind gives 0.39 green",
-     "une table de bois sans défaut du genre ASTM D2555 donne 0.39 à l’état vert"},
+     "une table de bois sans défaut du genre ASTM D2555 donne 0,39 à l’état vert"},
     {"a newspaper article of 1999, a rule of thumb", "un article de journal de 1999, une règle empirique"},
     {"about 4 cm per metre", "environ 4 cm par mètre"},
     {"an unsourced table gives 10.8 % tangential, which is the chestnut oak's figure",
-     "une table sans source donne 10.8 % en tangentiel, ce qui est le chiffre du chêne châtaignier"},
+     "une table sans source donne 10,8 % en tangentiel, ce qui est le chiffre du chêne châtaignier"},
     {"as stated for all openings; by %1 it would be %2",
      "comme indiqué pour toutes les ouvertures ; par %1, ce serait %2"},
     {"as stated for this opening; by %1 it would be %2",
@@ -153,8 +155,9 @@ constexpr Entry entries[] = {
     {"not known: no values are known of the wood of %1. Weigh before lifting.",
      "inconnu : aucune valeur n’est connue du bois de %1. Pesez avant de lever."},
     {"older US tables give 4.7, 8.2 and 13.7 %, Canadian ones about 3.2, 6.9 and 11.3 %",
-     "des tables américaines plus anciennes donnent 4.7, 8.2 et 13.7 %, des canadiennes environ 3.2, 6.9 et "
-     "11.3 %"},
+     "des tables américaines plus anciennes donnent 4,7 ; 8,2 et 13,7 %, des canadiennes environ 3,2 ; 6,9 "
+     "et "
+     "11,3 %"},
     {"older editions give 34 and 128 % for the eastern spruces together",
      "des éditions plus anciennes donnent 34 et 128 % aux épinettes de l’Est ensemble"},
     {"patched", "réparée"},
@@ -170,7 +173,7 @@ constexpr Entry entries[] = {
     {"some older tables give 110 % for sapwood", "des tables plus anciennes donnent 110 % pour l’aubier"},
     {"some tables give white spruce 0.37 and 0.40 and Sitka spruce 0.33 and 0.36: the two rows may be "
      "exchanged",
-     "des tables donnent 0.37 et 0.40 à l’épinette blanche et 0.33 et 0.36 à l’épinette de Sitka : les deux "
+     "des tables donnent 0,37 et 0,40 à l’épinette blanche et 0,33 et 0,36 à l’épinette de Sitka : les deux "
      "lignes sont peut-être échangées"},
     {"south", "sud"},
     {"south-east", "sud-est"},

@@ -256,6 +256,9 @@ void ExportDialog::finish(const Outcome &outcome) {
     } else {
         const auto &report = std::get<ExportReport>(outcome);
         result_ = tr("%1 files were written.").arg(report.written.size());
+        if (report.folders.size() > 1)
+            result_ += u' ' + tr("There was no folder %1: it was made.")
+                                  .arg(QDir::toNativeSeparators(text(report.folders.front())));
         for (const ExportFailure &left_out : report.left_out)
             result_ += u' ' + kernel_words(left_out.message);
         succeeded_ = true;

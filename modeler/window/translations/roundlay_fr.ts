@@ -365,6 +365,10 @@
         <translation>État de la maison qui est exporté : %1</translation>
     </message>
     <message>
+        <source>There was no folder %1: it was made.</source>
+        <translation>Le dossier %1 n’existait pas : il a été créé.</translation>
+    </message>
+    <message>
         <source>Nothing was exported: what is to be put right stands below its field.</source>
         <translation>Rien n’a été exporté : ce qui est à corriger est dit sous son champ.</translation>
     </message>

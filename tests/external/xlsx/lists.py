@@ -17,6 +17,7 @@ from openpyxl.utils import range_boundaries
 ROUNDLAY, FOLDER, DOCUMENTS = sys.argv[1], pathlib.Path(sys.argv[2]), sys.argv[3:]
 FILES = ["cut-list", "pieces", "pegs", "order-list", "totals", "taking-down", "raising", "openings", "bores", "floors"]
 wrong = []
+compared = []  # sums of weights with the totals, for each document
 
 
 def check(holds, what):
@@ -88,6 +89,24 @@ def check_sums(sheet, shown, where):
     return formulas
 
 
+def check_weights(shown, out, where):
+    """The sum of all pieces by the sheet holds the range of totals.csv and is no wider than that is rounded."""
+    totals = {row["what"] + " " + row["unit"]: row for row in csv.DictReader((out / "totals.csv").open(encoding="utf-8", newline=""))}
+    sheet = shown.worksheets[FILES.index("cut-list")]
+    heads = [cell.value for cell in sheet[1]]
+    last = max(cell.row for cell in sheet["A"] if cell.value == "total")
+    compared = 0
+    for end, way in (("low", 1), ("high", -1)):
+        told = totals.get(f"estimated {end} weight of all pieces kg")
+        if not told or not told["amount"]:
+            continue
+        summed = sheet.cell(last, heads.index(f"estimated_weight_each_{end}_kg") + 1).value
+        over = way * (summed - float(told["amount"]))
+        check(-0.01 * last <= over < 5.01, f"{where}: the {end} sum is {summed}, the totals say {told['amount']}")
+        compared += 1
+    return compared
+
+
 def check_document(document):
     out = FOLDER / pathlib.Path(document).stem
     made = subprocess.run([ROUNDLAY, "export", document, "--to", str(out), "--only", "list", "--force"],
@@ -101,10 +120,12 @@ def check_document(document):
         check_rows(sheet, out / f"{name}.csv", f"{document}, {sheet.title}")
         formulas += check_sums(sheet, shown[sheet.title], f"{document}, {sheet.title}")
     check(formulas > 10, f"{document}: {formulas} sums")
+    compared.append(check_weights(shown, out, document))
     return formulas
 
 
 FOLDER.mkdir(parents=True, exist_ok=True)
 sums = sum(check_document(document) for document in DOCUMENTS)
+check(max(compared) == 2, "no sum of weights was compared")
 print("\n".join(wrong[:20]) if wrong else f"{len(DOCUMENTS)} documents, {sums} sums")
 sys.exit(1 if wrong else 0)
