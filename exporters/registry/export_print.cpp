@@ -3,6 +3,7 @@
 #include "exporters/print/print.h"
 #include "exporters/print/stl.h"
 #include "exporters/print/three_mf.h"
+#include "exporters/registry/as_it_stands.h"
 #include "exporters/registry/exporters.h"
 #include "exporters/registry/piece_names.h"
 
@@ -47,7 +48,8 @@ std::optional<ExportFailure> add_plate(const ExportJob &job, OutputFolder &folde
 
 } // namespace
 
-std::optional<ExportFailure> export_print(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+std::optional<ExportFailure> export_print(const ExportJob &asked, OutputFolder &folder, Progress &progress) {
+    const ExportJob job = asked.options.print.pegs == PrintedPegs::none ? asked : as_it_stands(asked);
     const auto made = print_job(job.layout, job.bodies, job.options.print);
     if (const auto *problems = std::get_if<PrintProblems>(&made)) {
         std::string all;

@@ -10,6 +10,10 @@ const TableOf<PegRule> &pegs_table() {
          .summary = "A peg runs down through one log and into the one below it, on the wall's centre line.",
          .items = items<PegRule>(
              {yes_no<&PegRule::wanted>("wanted", "whether there are any"),
+              one_of<&PegRule::bored>("bored",
+                                      "into each log by its sheet, or through the standing wall as each "
+                                      "log is laid: the logs then have no holes for pegs",
+                                      {.only_where_other = true}),
               size<&PegRule::diameter>("diameter", bounds::short_size, "of the bore"),
               size<&PegRule::spacing>("spacing", bounds::long_size,
                                       "fastening places of a log are never further apart",

@@ -52,6 +52,12 @@ template <> std::span<const Word<MendKind>> words() {
     return all;
 }
 
+template <> std::span<const Word<PegBoring>> words() {
+    static constexpr Word<PegBoring> all[] = {{"at the bench", PegBoring::at_the_bench},
+                                              {"in place", PegBoring::in_place}};
+    return all;
+}
+
 template <> std::span<const Word<PocketKind>> words() {
     static constexpr Word<PocketKind> all[] = {{"square", PocketKind::square},
                                                {"tailed", PocketKind::tailed}};

@@ -29,6 +29,7 @@ template <> std::span<const Word<LogSide>> words();
 template <> std::span<const Word<MendKind>> words();
 template <> std::span<const Word<SettlingRuleName>> words();
 template <> std::span<const Word<PocketKind>> words();
+template <> std::span<const Word<PegBoring>> words();
 template <> std::span<const Word<BoreUse>> words();
 template <> std::span<const Word<Certainty>> words();
 template <> std::span<const Word<TwoFields>> words();

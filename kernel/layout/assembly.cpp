@@ -94,6 +94,15 @@ void place_anew(const MendedPieces &mended, Layout &layout) {
     }
 }
 
+/// Only now, as the rules for bores, mends and places above hold for them too.
+void leave_unbored(Indexed<Piece> &pieces) {
+    for (Piece &piece : pieces)
+        std::erase_if(piece.cuts, [](const Cut &cut) {
+            const Bore *bore = bore_of(cut);
+            return bore != nullptr && bore->peg;
+        });
+}
+
 } // namespace
 
 Layout assembled(const Shell &shell, Stages &stages) {
@@ -114,6 +123,7 @@ Layout assembled(const Shell &shell, Stages &stages) {
     place_anew(mended, layout);
     const Indexed<double, Piece> centres_of_all = centres_now(mended, centres);
     layout.pieces = std::move(mended.pieces);
+    if (shell.pegs.bored == PegBoring::in_place) leave_unbored(layout.pieces);
     layout.models = group_models(layout.pieces);
     order_raise(layout.pieces, centres_of_all);
     return layout;

@@ -114,9 +114,15 @@ struct Opening {
     bool operator==(const Opening &) const = default;
 };
 
+enum class PegBoring {
+    at_the_bench, ///< into each log by its sheet, before it is raised
+    in_place      ///< through the log just laid into the one below: no log has them before it is raised
+};
+
 /// Where pegs go. A peg runs down through one log and into the one below it, on the wall's centre line.
 struct PegRule {
     bool wanted = true;
+    PegBoring bored = PegBoring::at_the_bench;
     Length diameter = Length::mm(32);
     Length spacing = Length::mm(1800);     ///< fastening places of a log are never further apart than this
     Length end_distance = Length::mm(100); ///< bore centre to a cut end, a jamb or a shoulder, at least

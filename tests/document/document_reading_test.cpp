@@ -151,8 +151,8 @@ TEST_CASE("Every statement of the format reaches the shell") {
                                        Length::mm(2032)});
     CHECK(shell.openings[1] == Opening{"", OpeningKind::window, "C", Length::mm(600), Length::mm(609.6),
                                        Length::mm(500), Length::mm(400)});
-    CHECK(shell.pegs ==
-          PegRule{false, Length::mm(38.1), Length::mm(1524), Length::mm(101.6), Length::mm(76.2), 1, 2});
+    CHECK(shell.pegs == PegRule{false, PegBoring::at_the_bench, Length::mm(38.1), Length::mm(1524),
+                                Length::mm(101.6), Length::mm(76.2), 1, 2});
     CHECK(shell.wood == Wood{"white oak", 19.5});
 }
 

@@ -84,7 +84,10 @@ Shell any_fitted_shell() {
         shell.trim.spline_depth = mm(between(15, 40));
     }
     if (sometimes(2)) shell.trim.sill_slope = Slope::rise_per_run(between(2, 12) / 100.0);
-    if (sometimes(3)) shell.pegs.draw = mm(between(1, 5));
+    if (sometimes(3))
+        shell.pegs.draw = mm(between(1, 5));
+    else if (sometimes(4))
+        shell.pegs.bored = PegBoring::in_place;
     if (sometimes(3)) shell.bores.push_back(any_bore(shell));
     return shell;
 }

@@ -37,12 +37,16 @@ Table lines_table(const Words &words) {
     return table;
 }
 
-Table reading_table(const Layout &layout, const Words &words) {
+Table reading_table(const Shell &shell, const Layout &layout, const Words &words) {
     Table table = list_called(words, words.say("How the sheets are read"));
     for (const bool timber : {false, true})
         if (std::ranges::any_of(layout.pieces,
                                 [&](const Piece &p) { return p.timber.has_value() == timber; }))
             table.rows.push_back({faces_words(timber, words)});
+    if (!layout.pegs.empty() && shell.pegs.bored == PegBoring::in_place)
+        table.rows.push_back(
+            {words.say("Pegs are bored in place, as each log is laid: no sheet has their holes. "
+                       "The elevation of each wall has their places.")});
     return table;
 }
 
@@ -67,7 +71,7 @@ Titled common_notes(const Draft &draft) {
     const Words words = draft.words();
     std::vector<Page> pages{empty_page(draft.size())};
     put_on(pages, draft.size(), lines_table(words));
-    put_on(pages, draft.size(), reading_table(draft.layout, words));
+    put_on(pages, draft.size(), reading_table(draft.shell, draft.layout, words));
     if (const Table weights = weight_table(draft, words); !weights.rows.empty())
         put_on(pages, draft.size(), weights);
     const std::string title = words.say("Notes for all cut sheets");

@@ -1,5 +1,6 @@
 #include "exporters/sheets/elevation/elevation.h"
 
+#include "exporters/sheets/elevation/peg_table.h"
 #include "exporters/sheets/elevation/sides.h"
 #include "exporters/sheets/elevation/wall_block.h"
 #include "exporters/sheets/frame/tables.h"
@@ -167,6 +168,8 @@ Titled elevations_of(const WallWanted (&sides)[2], PaperSize size, const SheetOp
     std::vector<Page> pages = drawn_pages(sides, size, title);
     Table bores = bore_table(*sides[0].shell, layout, words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
+    const Table pegs = pegs_in_place(*sides[0].shell, layout, sides[0].wall, words);
+    if (!pegs.rows.empty()) put_on(pages, size, pegs);
     const Table found = found_in_wall(options, sides[0]);
     if (!found.rows.empty()) put_on(pages, size, found);
     const std::string note = heights_note(*sides[0].shell, layout.heights[sides[0].wall], words) +

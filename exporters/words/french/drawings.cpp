@@ -23,6 +23,7 @@ constexpr Entry entries[] = {
     {" The wall has %1 logs, one on another, and stands %2 high; %3 rounds are %4.",
      " Le mur a %1 pièces l’une sur l’autre et est haut de %2 ; %3 rangs font %4."},
     {"%1 %2 × %3 at %4", "%1 %2 × %3 à %4"},
+    {"%1 (%2 deep)", "%1 (profondeur %2)"},
     {"%1 before it", "%1 avant lui"},
     {"%1 from the left", "%1 depuis la gauche"},
     {"%1 to the left", "%1 vers la gauche"},
@@ -43,6 +44,7 @@ constexpr Entry entries[] = {
     {"Butt, from outside", "Gros bout, de l’extérieur"},
     {"Clear spans", "Portées libres"},
     {"Corner %1", "Angle %1"},
+    {"Depth from the top", "Profondeur depuis le dessus"},
     {"Drift each round", "Décalage par rang"},
     {"Floor %1", "Plancher %1"},
     {"Floors", "Planchers"},
@@ -50,6 +52,7 @@ constexpr Entry entries[] = {
     {"Foundation plan", "Plan de fondation"},
     {"From left corner", "De l’angle gauche"},
     {"From outside face", "De la face extérieure"},
+    {"From the left outside corner, seen from outside", "Depuis l’angle extérieur gauche, vu de l’extérieur"},
     {"Height", "Hauteur"},
     {"Heights over the foundation. Left: seams, at the arris where the outside faces of the two walls meet, "
      "with the lower and the upper log. Right: tops of logs.",
@@ -68,6 +71,11 @@ constexpr Entry entries[] = {
     {"Name", "Nom"},
     {"Openings too small here for their names and sizes, places from the left",
      "Ouvertures trop petites ici pour leurs noms et cotes, places depuis la gauche"},
+    {"Pegs are bored in place, as each log is laid: no sheet has their holes. The elevation of each wall has "
+     "their places.",
+     "Les chevilles sont percées en place, quand chaque pièce est posée : aucune feuille ne montre leurs "
+     "trous. L’élévation de chaque mur donne leur place."},
+    {"Pegs of this wall, bored in place, of %1", "Chevilles de ce mur, percées en place, de %1"},
     {"Printed as", "Imprimé comme"},
     {"Rods, bolts and wiring that come out of the foundation",
      "Tirants, boulons et câblage qui sortent de la fondation"},
@@ -93,6 +101,7 @@ constexpr Entry entries[] = {
      "Le dessus des solives est à %1 de la fondation. En travers : milieux des solives depuis le côté gauche "
      "de la pièce habitée. Vers le haut : milieux des poutres et chevêtres depuis le mur %2. Une portée "
      "dessinée n’est pas une approbation : le code local et un professionnel agréé décident."},
+    {"Through round", "À travers le rang"},
     {"Timbers of this floor", "Bois de ce plancher"},
     {"Timbers with no room here for their tags", "Bois sans place ici pour leurs repères"},
     {"To", "À"},
@@ -106,6 +115,7 @@ constexpr Entry entries[] = {
     {"Width", "Largeur"},
     {"also %1", "aussi %1"},
     {"diagonal %1", "diagonale %1"},
+    {"each its own", "chacune la sienne"},
     {"elevations from %1 and %2", "élévations vues %1 et %2"},
     {"elevations from outside and inside", "élévations de l’extérieur et de l’intérieur"},
     {"from %1", "depuis %1"},

@@ -42,7 +42,10 @@ constexpr Entry entries[] = {
      "il va du rang %1 au rang %2 : cela ne traverse aucune pièce"},
     {"it runs into a cut from %1 to %2 from the left", "il rencontre une taille de %1 à %2 depuis la gauche"},
     {"keep more than the diameter", "gardez plus que le diamètre"},
+    {"leave draw out, or bored = \"at the bench\"", "omettez draw, ou bored = \"at the bench\""},
     {"local code decides whether that is enough", "le code local décide si cela suffit"},
+    {"pegs that are bored in place go straight down: nothing is drawn",
+     "les chevilles percées en place descendent tout droit : rien n’est tiré"},
     {"piece %1 on %2 has no place for a peg on a stretch: its fastening places lie up to %3 apart, and never "
      "more than %4 is asked for",
      "la pièce %1 sur %2 n’a sur une partie aucune place pour une cheville : ses attaches sont distantes de "

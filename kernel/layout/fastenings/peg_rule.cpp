@@ -56,6 +56,9 @@ class PegRuleCheck {
                           said("a draw of %1 leaves no way through for a peg of %2", in_mm(rule_.draw.mm()),
                                in_mm(rule_.diameter.mm())),
                           at_most(shell_, rule_.diameter.mm() / 4));
+        if (rule_.draw.mm() > 0 && rule_.bored == PegBoring::in_place)
+            return refuse("draw", said("pegs that are bored in place go straight down: nothing is drawn"),
+                          said("leave draw out, or bored = \"at the bench\""));
         if (rule_.square && rule_.square->mm() <= 0)
             return refuse("square", said("square pegs need a side above zero"));
         return true;
