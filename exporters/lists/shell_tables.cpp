@@ -187,7 +187,10 @@ std::vector<Entry> seam_row(const Voice &voice, const std::string &wall, const C
 } // namespace
 
 Table opening_table(const Shell &shell, const Layout &layout, Language language) {
-    const Voice voice = voice_of(shell, layout, language);
+    return opening_table(shell, layout, voice_of(shell, layout, language));
+}
+
+Table opening_table(const Shell &shell, const Layout &layout, const Voice &voice) {
     Table table{opening_columns(voice), {}};
     const auto facts = opening_facts(shell, layout);
     for (std::size_t i = 0; i < facts.size(); ++i)
@@ -196,7 +199,10 @@ Table opening_table(const Shell &shell, const Layout &layout, Language language)
 }
 
 Table floor_table(const Shell &shell, const Layout &layout, Language language) {
-    const Voice voice = voice_of(shell, layout, language);
+    return floor_table(shell, layout, voice_of(shell, layout, language));
+}
+
+Table floor_table(const Shell &shell, const Layout &layout, const Voice &voice) {
     Table table{timber_columns(voice), {}};
     const FloorScreen screen = screen_floors(shell, layout);
     for (const auto i : layout.timbers.indices())

@@ -139,6 +139,10 @@ std::string peg_words(const CutList &list) {
                           in_mm(list.peg_step));
 }
 
+std::string order_words(const CutList &list) {
+    return list.voice.say("rounded up to the next %1; no trim is added", in_mm(list.order_step));
+}
+
 namespace {
 
 std::vector<Column> peg_columns(const Voice &voice) {

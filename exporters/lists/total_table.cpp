@@ -107,8 +107,7 @@ void add_notes(const CutList &list, Rows &rows) {
     note(voice.say("weight basis"), list.weight_basis);
     note(voice.say("caution"), voice.word(weight_caution));
     if (!list.pegs.empty()) note(voice.say("peg lengths"), peg_words(list));
-    note(voice.say("order lengths"),
-         voice.say("rounded up to the next %1; no trim is added", in_mm(list.order_step)));
+    note(voice.say("order lengths"), order_words(list));
 }
 
 } // namespace

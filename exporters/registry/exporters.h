@@ -12,6 +12,7 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
 std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_bench(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_drawings(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_schedules(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_forms(const ExportJob &job, OutputFolder &folder, Progress &progress);
@@ -67,6 +68,11 @@ inline std::vector<Exporter> exporters_for_people() {
             "drawings", said("drawings"),
             said("drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size"),
             export_drawings},
+        Exporter{
+            "schedules", said("schedules"),
+            said("schedules.pdf, openings, pegs and rods, sticks to order, floors with their screen, and "
+                 "the raise to be ticked off"),
+            export_schedules},
         Exporter{"templates", said("templates"),
                  said("templates.pdf, every tail and notch at full size, and the same as DXF for a machine"),
                  export_templates, always, of_pieces},

@@ -2,10 +2,10 @@
 
 #include "exporters/lists/compare_table.h"
 #include "exporters/report/fitted_wall.h"
-#include "exporters/report/list_paper.h"
 #include "exporters/report/marks.h"
 #include "exporters/report/plan_drawing.h"
 #include "exporters/sheets/drawing/columns.h"
+#include "exporters/sheets/schedule/list_paper.h"
 
 #include <algorithm>
 #include <limits>

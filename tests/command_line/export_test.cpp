@@ -78,6 +78,7 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
                              "bench-set.pdf",
                              "drawings.pdf",
                              "story-poles.pdf",
+                             "schedules.pdf",
                              "templates.pdf",
                              "templates.dxf",
                              "templates/T1.dxf",
@@ -118,24 +119,23 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == list_files + 1);
-    REQUIRE(
-        home.export_with(
-                {"--without",
-                 "picture,sheets,bench,drawings,templates,tags,book,step,operations,operation-sheets,page"})
-            .code == 0);
+    REQUIRE(home.export_with({"--without", "picture,sheets,bench,drawings,schedules,templates,tags,book,step,"
+                                           "operations,operation-sheets,page"})
+                .code == 0);
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
 TEST_CASE("field forms and a report come where the document has a record, else where they are asked for") {
     const Home home;
-    const std::string all_else =
-        "picture,list,sheets,bench,drawings,templates,tags,book,step,operations,operation-sheets,mesh,page";
+    const std::string all_else = "picture,list,sheets,bench,drawings,schedules,templates,tags,book,step,"
+                                 "operations,operation-sheets,mesh,page";
     const Ran none = home.export_with({"--without", all_else});
     CHECK(none.code == 2);
     CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));
-    REQUIRE(home.export_with(
-                    {"--without", "picture,sheets,drawings,templates,tags,book,step,operations,mesh,page"})
-                .code == 0);
+    REQUIRE(
+        home.export_with({"--without",
+                          "picture,sheets,drawings,schedules,templates,tags,book,step,operations,mesh,page"})
+            .code == 0);
     CHECK_FALSE(files_in(home.out()).contains("forms.pdf"));
     REQUIRE(home.export_with({"--only", "forms"}).code == 0);
     CHECK(files_in(home.out()).contains("forms.pdf"));

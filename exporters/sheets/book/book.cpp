@@ -9,6 +9,7 @@
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/raising/raising.h"
+#include "exporters/sheets/schedule/schedules.h"
 #include "exporters/sheets/tag/tags.h"
 
 namespace roundlay::sheets {
@@ -63,6 +64,7 @@ Subject full_size_pole_subject() {
 
 SheetSet whole_set(const Layout &layout, bool stands) {
     SheetSet set = drawing_set(layout);
+    set.push_back(schedule_subject());
     for (Subject &subject : cut_sheets_with_notes(layout))
         set.push_back(std::move(subject));
     set.push_back(raising_subject());

@@ -60,6 +60,8 @@ constexpr Entry entries[] = {
      "pas de place plane dessous pour des lettres que sa buse imprime"},
     {"no piece of this shell is of what was chosen; nothing was written",
      "aucune pièce de cette coque ne répond à ce qui a été choisi ; rien n’a été écrit"},
+    {"openings, pegs and rods, sticks to order, floors and the raise, as tables",
+     "ouvertures, chevilles et tiges, bois à commander, planchers et levage, en tableaux"},
     {"operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as tables on paper",
      "operation-sheets.pdf, pour chaque pièce différente son bois de départ, ses prises et ses opérations en "
      "tableaux sur papier"},
@@ -79,6 +81,11 @@ constexpr Entry entries[] = {
      "tables as CSV and report.xlsx",
      "report.pdf sur la maison telle que trouvée, pour son propriétaire et qui veille à son patrimoine, avec "
      "ses tableaux en CSV et report.xlsx"},
+    {"schedules", "nomenclatures"},
+    {"schedules.pdf, openings, pegs and rods, sticks to order, floors with their screen, and the raise to be "
+     "ticked off",
+     "schedules.pdf, ouvertures, chevilles et tiges, bois à commander, planchers avec leur vérification "
+     "sommaire, et le levage à cocher"},
     {"sheets", "fiches"},
     {"sheets of operations", "fiches d’opérations"},
     {"sheets of operations, a proposal; see the caution on each",

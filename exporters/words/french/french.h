@@ -33,6 +33,7 @@ std::span<const Entry> french_of_report();
 std::span<const Entry> french_of_review();
 std::span<const Entry> french_of_rounds();
 std::span<const Entry> french_of_router();
+std::span<const Entry> french_of_schedules();
 std::span<const Entry> french_of_steps();
 std::span<const Entry> french_of_things();
 std::span<const Entry> french_of_trade();

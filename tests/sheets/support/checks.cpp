@@ -3,6 +3,7 @@
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/drawing/clash.h"
+#include "exporters/sheets/schedule/schedules.h"
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
@@ -70,6 +71,7 @@ LaidShell demo(const std::string &name) {
 
 Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t most_models) {
     SheetSet set = drawing_set(s.layout);
+    set.push_back(schedule_subject());
     for (const auto model : Indices<Model>(std::min(most_models, s.layout.models.size())))
         set.push_back(cut_sheet_subject(s.layout, model));
     for (Subject &subject :

@@ -36,8 +36,8 @@ LaidShell demo(const std::string &name);
 inline const std::vector<std::string> all_demo_names = {"one-room", "ell-house", "long-house", "round-cabin",
                                                         "old-house"};
 
-/// Everything that goes on paper: drawings, cut sheets, packing list, tags, templates, full-size poles, in a
-/// book with cover, legend and index. `most_models` cut sheets at most.
+/// Everything that goes on paper: drawings, schedules, cut sheets, packing list, tags, templates, full-size
+/// poles, in a book with cover, legend and index. `most_models` cut sheets at most.
 sheets::Book whole_book(const LaidShell &shell, const sheets::SheetOptions &options,
                         std::size_t most_models = 100000);
 

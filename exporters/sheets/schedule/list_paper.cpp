@@ -1,9 +1,11 @@
-#include "exporters/report/list_paper.h"
+#include "exporters/sheets/schedule/list_paper.h"
 
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/words/decimal_mark.h"
 
 #include <algorithm>
+#include <stdexcept>
+#include <utility>
 
 namespace roundlay::sheets {
 
@@ -44,6 +46,36 @@ Table on_paper(const roundlay::Table &list, const Words &words, const std::strin
             table.rows.back().push_back(cell_of(row[c], words.language()));
     }
     return table;
+}
+
+namespace {
+
+std::size_t column_of(const roundlay::Table &list, const std::string &key) {
+    const auto found = std::ranges::find(list.columns, key, &roundlay::Column::key);
+    if (found == list.columns.end()) throw std::logic_error("no such column: " + key);
+    return static_cast<std::size_t>(found - list.columns.begin());
+}
+
+} // namespace
+
+std::vector<std::string> said_once(const roundlay::Table &list, const std::string &key,
+                                   const std::string &names, const Words &words) {
+    const std::size_t text_at = column_of(list, key), name_at = column_of(list, names);
+    std::vector<std::pair<std::string, std::string>> said; // the text, and who has it
+    for (const auto &row : list.rows) {
+        const std::string text = cell_of(row[text_at], words.language()),
+                          name = cell_of(row[name_at], words.language());
+        if (text.empty()) continue;
+        const auto known = std::ranges::find(said, text, &std::pair<std::string, std::string>::first);
+        if (known == said.end())
+            said.emplace_back(text, name);
+        else
+            known->second += ", " + name;
+    }
+    std::vector<std::string> all;
+    for (const auto &[text, who] : said)
+        all.push_back(said.size() == 1 ? text : words.say("%1: %2", who, text));
+    return all;
 }
 
 } // namespace roundlay::sheets
