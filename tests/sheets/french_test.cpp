@@ -47,7 +47,9 @@ const std::set<std::string> &typical_english() {
 void add_words(std::set<std::string> &all, const std::string &text) {
     std::string word;
     for (const char c : text + " ")
-        if (std::isalpha(static_cast<unsigned char>(c)) != 0 || (static_cast<unsigned char>(c) & 0x80U) != 0)
+        if (std::isalpha(static_cast<unsigned char>(c)) != 0 ||
+            (static_cast<unsigned char>(c) & 0x80U) != 0 ||
+            c == '_') // a key of the document, live_load, is a word by itself
             word += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
         else if (!word.empty())
             all.insert(std::exchange(word, ""));

@@ -196,3 +196,98 @@ TEST_CASE("the plan of a floor has the tag of each trimmer at its own, inside a 
         for (const auto &[tag, text] : tags)
             CHECK_FALSE(crosses(box_of(text).grown(-0.1), leader.points.front(), leader.points.back()));
 }
+
+namespace {
+
+/// With a door in wall A and a window in wall C.
+LaidShell with_openings() {
+    Shell shell = plain_shell(); // 5 m x 4 m
+    shell.rounds.count = 11;
+    shell.openings = {window("A", 1500, 0, 900, 1850), window("C", 1000, 690, 800, 900)};
+    shell.openings[0].kind = OpeningKind::door, shell.openings[0].name = "yard door";
+    LaidShell made = laid(shell);
+    REQUIRE_FALSE(made.layout.pieces.empty());
+    return made;
+}
+
+/// What is written on the sheet whose title says so.
+std::set<std::string> words_of_sheet(const std::vector<Sheet> &sheets, const std::string &title) {
+    std::set<std::string> words;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item); text && sheet.title.starts_with(title))
+                words.insert(text->words);
+    return words;
+}
+
+} // namespace
+
+TEST_CASE("the foundation plan says where doors leave gaps, and the diagonals") {
+    const LaidShell shell = with_openings();
+    const auto words = words_on(foundation_plan(shell.shell, shell.layout, full_options()), "");
+    for (const char *each : {"yard door", "1500", "2400", "900", "6403"}) // 5000 and 4000 at a right angle
+        CHECK(words.contains(each));
+    CHECK_FALSE(words.contains("Corners that are not square, measured inside"));
+}
+
+TEST_CASE("the foundation plan says the angle of every corner that is not square") {
+    Shell bay = plain_shell();
+    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                         Length::mm(2000), 45);
+    const LaidShell shell = laid(bay);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    std::map<std::string, int> said;
+    for (const Sheet &sheet : foundation_plan(shell.shell, shell.layout, full_options()))
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item)) ++said[text->words];
+    CHECK(said["135\u00b0"] == 4); // two corners of the bay, each drawn and in the table
+    CHECK(said["225\u00b0"] == 4); // and two where it leaves the wall
+    CHECK(said["90\u00b0"] == 0);
+}
+
+TEST_CASE("a plan of a round has the clear inside lengths, and jambs only where its logs stop at them") {
+    const LaidShell shell = with_openings();
+    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options(Paper::a4));
+    CHECK(all_clashes(sheets) == "");
+    const auto all = words_on(sheets, "Rounds");
+    for (const char *each : {"5000", "4000", "4600", "3600", "1500", "2400", "1000", "1800"})
+        CHECK(all.contains(each));
+    Shell blind = shell.shell;
+    blind.openings.clear();
+    const LaidShell plain = laid(blind);
+    const auto none =
+        words_on(shell_drawings(plain.shell, plain.layout, plain.bodies, full_options()), "Rounds");
+    for (const char *each : {"1500", "2400", "1000", "1800"})
+        CHECK_FALSE(none.contains(each));
+}
+
+TEST_CASE("a measure of a round that finds no room is told beside it") {
+    Shell tight = plain_shell();
+    tight.rounds.count = 11;
+    tight.openings = {window("A", 1000, 690, 700, 900), window("A", 1950, 690, 700, 900)};
+    tight.walls = rectangle_plan(Length::feet(160), Length::feet(120)); // on A4 250 mm are no 3 mm
+    const LaidShell shell = laid(tight);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    std::string said;
+    for (const std::string &words :
+         words_on(shell_drawings(shell.shell, shell.layout, shell.bodies, full_options(Paper::a4)), "Rounds"))
+        said += words + "\n";
+    CHECK_THAT(said, ContainsSubstring("wall A, jambs from its left outside corner: 1000, 1700, 1950, 2650"));
+}
+
+TEST_CASE("a section through the whole house has its floors, its walls and how far they stand apart") {
+    const LaidShell shell = laid(floored());
+    REQUIRE_FALSE(shell.layout.timbers.empty());
+    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
+    const auto words = words_of_sheet(sheets, "Sections through the whole house");
+    // Across wall A, 4 m to wall C, and across wall B, 5 m to wall D, each 200 thick; joists of 180 under
+    // 560.
+    for (const char *each : {"Section A1, through the whole house", "Section B1, through the whole house",
+                             "560  floor G", "380", "200", "3800", "4000", "4800", "5000"})
+        CHECK(words.contains(each));
+    double top = 0; // of the logs of wall A
+    for (const Piece &piece : shell.layout.pieces)
+        if (!piece.timber && piece.wall == Index<WallPlace>(0))
+            top = std::max(top, piece.frame.origin.z + piece.blank.height);
+    CHECK(words.contains(Words(UnitSystem::metric).length(top) + "  wall A"));
+}

@@ -3,6 +3,7 @@
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/elevation/elevation.h"
+#include "exporters/sheets/elevation/house_section.h"
 #include "exporters/sheets/elevation/section.h"
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/plan/floor_plan.h"
@@ -36,6 +37,7 @@ SheetSet drawing_set(const Layout &layout) {
     for (const auto wall : layout.walls.indices())
         set.push_back(wall_subject(layout, wall));
     set.push_back(section_subject());
+    if (!layout.pieces.empty()) set.push_back(house_section_subject());
     set.push_back(round_subject());
     for (const auto floor : layout.floors.indices())
         set.push_back(floor_subject(layout, floor));

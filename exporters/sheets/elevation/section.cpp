@@ -3,6 +3,7 @@
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/elevation/cut_through.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/scenes.h"
@@ -15,7 +16,7 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double cut_grey = 0.78, lettering = 2.5;
+constexpr double lettering = 2.5;
 constexpr double least_section_scale = 1.0 / 20; ///< no smaller than needed to fit
 constexpr double same_height = 0.5;              ///< mm of wood: heights nearer than this are one mark
 
@@ -39,17 +40,6 @@ struct SeenSection {
     std::vector<CutLog> logs; ///< ascending
 };
 
-/// What of a piece lies behind the section, in the wall's frame; nothing where none does.
-std::optional<Polyhedron> beyond(const SectionWanted &w, const Piece &piece, double x) {
-    const Frame frame = within(piece.frame, w.layout.walls.at(w.wall).frame);
-    std::vector<Cell> cells;
-    for (const Cell &cell : w.bodies.at(piece.model).cells) {
-        Cell part = clipped(moved(cell, frame), {{1, 0, 0}, x});
-        if (!part.empty()) cells.push_back(std::move(part));
-    }
-    return cells.empty() ? std::nullopt : std::optional(border_of(cells));
-}
-
 /// How low and how high the faces from there on reach.
 CutLog log_cut(const std::string &tag, const std::vector<GreyFace> &greys, std::size_t from) {
     CutLog log{tag, 1e9, -1e9};
@@ -66,7 +56,7 @@ SeenSection seen_section(const SectionWanted &w, double x) {
     std::vector<Polyhedron> solids;
     for (const Piece &piece : w.layout.pieces) {
         if (!is_log_of(piece, w.wall)) continue;
-        std::optional<Polyhedron> solid = beyond(w, piece, x);
+        std::optional<Polyhedron> solid = beyond(w.layout, w.bodies, w.wall, piece, x);
         if (!solid) continue;
         solids.push_back(std::move(*solid));
         const auto greys = section.seen.greys.size();
@@ -130,23 +120,6 @@ struct WallCut {
     SeenSection section;
 };
 
-/// Wood that is cut, and what is seen behind it.
-void add_wood(Board &board, const SeenSection &section, double k) {
-    for (const GreyFace &grey : section.seen.greys) {
-        Fill fill{{}, cut_grey};
-        for (const auto &ring : grey.rings) {
-            fill.rings.emplace_back();
-            for (const Vec2 p : ring)
-                fill.rings.back().push_back(k * p);
-        }
-        board.add(fill);
-        for (const Stretch &s : cut_through_mark(grey))
-            board.add(Path{{k * s.from, k * s.to}, false, Line::dimension, ""});
-    }
-    for (const Stretch &s : section.seen.edges)
-        board.add(Path{{k * s.from, k * s.to}, false, Line::visible, ""});
-}
-
 /// Which side is which, and over the drawing what is cut where.
 void add_captions(Board &board, const SectionWanted &w, const SectionPlace &place, double thickness) {
     const Rect drawn = bounds(board.items());
@@ -168,7 +141,7 @@ Block section_block(const WallCut &cut, const Scale &scale) {
     const auto &[w, place, section] = cut;
     const double thickness = w.layout.walls[w.wall].thickness;
     Board board;
-    add_wood(board, section, k);
+    add_wood(board, section.seen, k);
     board.add(Path{{{-3, 0}, {thickness * k + 3, 0}}, false, Line::strong, ""});
     add_heights(board, w, section, k);
     add_thickness(board, w, k);

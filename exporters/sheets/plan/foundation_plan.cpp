@@ -2,6 +2,8 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/plan/foundation_tables.h"
+#include "exporters/sheets/plan/laid_out.h"
+#include "exporters/sheets/plan/outlines.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/set/best.h"
@@ -34,41 +36,6 @@ std::size_t furthest(const std::vector<Vec2> &points, Vec2 direction) {
     for (std::size_t i = 1; i < points.size(); ++i)
         if (dot(points[i], direction) > dot(points[best], direction)) best = i;
     return best;
-}
-
-/// A wall indoors, between the faces of the walls it stands against.
-std::vector<Vec2> partition_corners(const WallPlace &wall) {
-    std::vector<Vec2> ring;
-    for (const Vec2 p :
-         {Vec2{0, 0}, Vec2{wall.length, 0}, Vec2{wall.length, wall.thickness}, Vec2{0, wall.thickness}}) {
-        const Vec3 world = wall.frame.to_world({p.x, p.y, 0});
-        ring.push_back({world.x, world.y});
-    }
-    return ring;
-}
-
-/// Where logs of the first round run on past their corner, as under a lean-to: something has to carry them
-/// there.
-std::vector<std::vector<Vec2>> run_ons(const Layout &layout) {
-    constexpr double more_than_a_tail = 500; // mm: our choice, no source
-    std::vector<std::vector<Vec2>> all;
-    for (const Piece &piece : layout.pieces) {
-        if (piece.timber || piece.round != 1 || piece.wall.at() >= outer_walls(layout)) continue;
-        const WallPlace &wall = layout.walls[piece.wall];
-        const auto ring = [&](double from, double to) {
-            if (to - from <= more_than_a_tail) return;
-            all.emplace_back();
-            for (const Vec2 p :
-                 {Vec2{from, 0}, Vec2{to, 0}, Vec2{to, wall.thickness}, Vec2{from, wall.thickness}}) {
-                const Vec3 world = wall.frame.to_world({p.x, p.y, 0});
-                all.back().push_back({world.x, world.y});
-            }
-        };
-        const double begin = wall.frame.to_local(piece.frame.origin).x;
-        ring(begin, 0);
-        ring(wall.length, begin + piece.blank.length);
-    }
-    return all;
 }
 
 /// "rod 1", and the 1 of it.
@@ -116,11 +83,13 @@ class FoundationDrawer {
             add_ring(ring, Line::visible);
         add_ring(outer_, Line::visible);
         add_ring(inner_, Line::visible);
+        add_doors();
         add_bores();
         add_dimensions();
         for (const bool eastward : {true, false})
             if (rows_of_bores) add_bore_dimensions(eastward);
         add_names();
+        add_angles();
         // A mark that finds no room beside its bore stands in the rows of bores all the same.
         for (const PlacedBore &bore : bores_)
             put_bore_mark(board_, bore.mark, centre_of(bore), diameter_of(bore));
@@ -216,6 +185,31 @@ class FoundationDrawer {
         add_running_dimensions(board_, marks, line);
     }
 
+    /// Across the wall at each jamb, crossed between: no log lies there.
+    void add_doors() {
+        for (const DoorGap &gap : door_gaps(shell_, layout_)) {
+            const WallPlace &wall = layout_.walls.at(gap.wall);
+            const auto at = [&](double x, double y) {
+                const Vec3 p = wall.frame.to_world({x, y, 0});
+                return paper({p.x, p.y});
+            };
+            const double in = wall.thickness;
+            for (const double x : {gap.from, gap.to})
+                board_.add(Path{{at(x, 0), at(x, in)}, false, Line::visible, ""});
+            board_.add(Path{{at(gap.from, 0), at(gap.to, in)}, false, Line::dimension, ""});
+            board_.add(Path{{at(gap.from, in), at(gap.to, 0)}, false, Line::dimension, ""});
+        }
+    }
+
+    /// Inside the corner.
+    void add_angles() {
+        for (const CornerAngle &corner : odd_angles(layout_)) {
+            const Vec2 here = paper(inner_[corner.at]), there = paper(outer_[corner.at]);
+            const Vec2 in = (1 / length(here - there)) * (here - there);
+            put(said_angle(corner.degrees, words_), here, in, 2.5);
+        }
+    }
+
     void add_names() {
         const std::size_t n = outer_walls(layout_);
         for (const auto i : layout_.walls.indices()) {
@@ -277,6 +271,7 @@ class FoundationDrawer {
 std::string note_for(const Shell &shell, const Layout &layout, const Words &words, bool rows_of_bores) {
     std::string note =
         words.say("All corners, outside and inside, from the outermost faces in the west and in the south.");
+    if (!door_gaps(shell, layout).empty()) note += words.say(" Crossed: a door's gap in the sill logs.");
     const auto bores = placed_bores(shell, layout);
     if (std::any_of(bores.begin(), bores.end(),
                     [&](const PlacedBore &b) { return is_from_foundation(shell, b); }))

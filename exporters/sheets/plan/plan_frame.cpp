@@ -11,7 +11,6 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double off_wall = 9; ///< of the dimension line from the outside face
 constexpr double start_gap = 0.8, overshoot = 1;
 
 Vec2 flat(Vec3 p) {
@@ -104,10 +103,11 @@ bool clear_of(const Rect &box, const std::vector<Item> &items) {
 
 } // namespace
 
-bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering) {
+bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering,
+                     double nearest) {
     const double run = length(to - from);
     const Vec2 along = (1 / run) * (to - from), out{along.y, -along.x}; // outside is right of the walk
-    for (const double away : {off_wall, off_wall + 6, off_wall + 12, off_wall + 18})
+    for (const double away : {nearest, nearest + 6, nearest + 12, nearest + 18})
         for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
             const std::vector<Item> lines = dimension_lines(from, to, out, away);
             const Text text =

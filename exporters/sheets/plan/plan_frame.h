@@ -18,9 +18,12 @@ std::vector<Vec2> outside_corners(const Layout &layout);
 /// Inside corners, each where the inside faces of its two walls meet.
 std::vector<Vec2> inside_corners(const Layout &layout);
 
-/// The dimension of one wall, off its outside face: two arrows and the number between them. False where the
-/// number found no free place.
-bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering);
+inline constexpr double off_wall = 9; ///< mm on paper, of a dimension line from the face that it is of
+
+/// The dimension of one wall, off its outside face: two arrows and the number between them, no nearer than
+/// `nearest`. False where the number found no free place.
+bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering,
+                     double nearest = off_wall);
 
 /// A north arrow, since the world's y axis points north.
 std::vector<Item> north_arrow(Vec2 foot);

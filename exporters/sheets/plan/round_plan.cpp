@@ -1,8 +1,10 @@
 #include "exporters/sheets/plan/round_plan.h"
 
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/plan/plan_frame.h"
+#include "exporters/sheets/plan/round_measures.h"
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/scenes.h"
@@ -28,7 +30,8 @@ struct RoundWanted {
 
 struct RoundBlock {
     SharedBlock block;
-    std::vector<std::string> without; ///< tags and marks that found no room
+    std::vector<std::string> without;    ///< tags and marks that found no room
+    std::vector<std::string> unmeasured; ///< measures that found none
 };
 
 class RoundDrawer {
@@ -42,14 +45,14 @@ class RoundDrawer {
         add_bores();
         for (const Piece &piece : w_.layout.pieces)
             if (piece.round == w_.round && !add_tag(piece)) without_.push_back(piece.tag);
-        add_lengths();
+        const auto unmeasured = add_measures(board_, {w_.shell, w_.layout, w_.words, w_.round, w_.scale});
         const Rect drawn = bounds(board_.items());
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
         add_caption({drawn.x0, drawn.y1 + 3});
         Block block{bounds(board_.items()), {}};
         block.items = std::move(board_).finished();
-        return {std::make_shared<const Block>(std::move(block)), without_};
+        return {std::make_shared<const Block>(std::move(block)), without_, unmeasured};
     }
 
   private:
@@ -133,15 +136,6 @@ class RoundDrawer {
         board_.add(text);
     }
 
-    void add_lengths() {
-        const auto corners = outside_corners(w_.layout);
-        for (std::size_t i = 0; i < corners.size(); ++i) {
-            const Vec2 from = w_.scale * corners[i], to = w_.scale * corners[(i + 1) % corners.size()];
-            add_wall_length(board_, from, to, w_.words.length(w_.layout.walls[Index<WallPlace>(i)].length),
-                            2.5);
-        }
-    }
-
     const RoundWanted &w_;
     Board board_;
     std::vector<std::string> without_;
@@ -158,7 +152,8 @@ Table note(const Words &words) {
         words,
         words.say("Arrows at the tags point from butt to tip. Circles are pegs driven through "
                   "these logs; a disc is a rod, a hexagon a bolt, a circle crossed out wiring, a "
-                  "dashed one a hole as found. Wall lengths are over the outside faces."),
+                  "dashed one a hole as found. Outside the walls: their lengths over the outside faces, and "
+                  "jambs from the circle at the wall's left corner; inside: clear between the walls."),
         62);
 }
 
@@ -230,13 +225,21 @@ std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size, const Shared
     return pages;
 }
 
-std::vector<std::string> without_room(const RoundPage &page, const Plans &plans) {
+std::vector<std::string> without_room(const RoundPage &page, const Plans &plans,
+                                      std::vector<std::string> RoundBlock::*what) {
     std::vector<std::string> all;
-    for (int round = page.first; round <= page.last; ++round) {
-        const auto &here = plans.rounds[static_cast<std::size_t>(round - 1)].without;
-        all.insert(all.end(), here.begin(), here.end());
-    }
+    for (int round = page.first; round <= page.last; ++round)
+        for (const std::string &one : plans.rounds[static_cast<std::size_t>(round - 1)].*what)
+            if (std::ranges::count(all, one) == 0) all.push_back(one);
     return all;
+}
+
+Table measures_table(const Words &words, const std::vector<std::string> &measures) {
+    Table table = table_called(words, words.say("Measures that found no room here"));
+    table.columns = {flush_left("", 150)};
+    for (const std::string &measure : measures)
+        table.rows.push_back({measure});
+    return table;
 }
 
 Titled titled_rounds(const RoundPage &rounds, const Best<Plans> &best, PaperSize size, const Words &words) {
@@ -244,8 +247,11 @@ Titled titled_rounds(const RoundPage &rounds, const Best<Plans> &best, PaperSize
     const bool one = rounds.first == rounds.last;
     const std::string title = one ? words.say("Round %1", first) : words.say("Rounds %1 to %2", first, last);
     std::vector<Page> pages{rounds.page};
-    if (const auto without = without_room(rounds, best.drawing()); !without.empty())
+    const Plans &plans = best.drawing();
+    if (const auto without = without_room(rounds, plans, &RoundBlock::without); !without.empty())
         put_on(pages, size, left_over_table(words, words.say("Tags that found no room here"), without));
+    if (const auto without = without_room(rounds, plans, &RoundBlock::unmeasured); !without.empty())
+        put_on(pages, size, measures_table(words, without));
     return {std::move(pages),
             {title,
              one ? words.say("plan of its logs from above") : words.say("plans of their logs from above"),

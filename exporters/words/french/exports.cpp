@@ -61,7 +61,7 @@ constexpr Entry entries[] = {
     {"no piece of this shell is of what was chosen; nothing was written",
      "aucune pièce de cette coque ne répond à ce qui a été choisi ; rien n’a été écrit"},
     {"openings, pegs and rods, sticks to order, floors and the raise, as tables",
-     "ouvertures, chevilles et tiges, bois à commander, planchers et levage, en tableaux"},
+     "ouvertures, chevilles et tirants, bois à commander, planchers et levage, en tableaux"},
     {"operation-sheets.pdf, for each distinct piece its stock, set-ups and operations as tables on paper",
      "operation-sheets.pdf, pour chaque pièce différente son bois de départ, ses prises et ses opérations en "
      "tableaux sur papier"},
@@ -84,7 +84,7 @@ constexpr Entry entries[] = {
     {"schedules", "nomenclatures"},
     {"schedules.pdf, openings, pegs and rods, sticks to order, floors with their screen, and the raise to be "
      "ticked off",
-     "schedules.pdf, ouvertures, chevilles et tiges, bois à commander, planchers avec leur vérification "
+     "schedules.pdf, ouvertures, chevilles et tirants, bois à commander, planchers avec leur vérification "
      "sommaire, et le levage à cocher"},
     {"sheets", "fiches"},
     {"sheets of operations", "fiches d’opérations"},

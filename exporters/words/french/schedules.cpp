@@ -12,12 +12,12 @@ constexpr Entry entries[] = {
     {"Length in wood", "Longueur dans le bois"},
     {"Lengths to order: %1.", "Longueurs à commander : %1."},
     {"Openings", "Ouvertures"},
-    {"Rods, bolts, wiring and holes as found", "Tiges, boulons, câblage et trous trouvés"},
+    {"Rods, bolts, wiring and holes as found", "Tirants, boulons, câblage et trous trouvés"},
     {"Schedules", "Nomenclatures"},
     {"Sticks to order", "Bois à commander"},
     {"The length in wood is that of the bore: a rod or bolt is longer, by what is set in the foundation and "
      "by plate, washer and nut.",
-     "La longueur dans le bois est celle du perçage : une tige ou un boulon est plus long, de ce qui est "
+     "La longueur dans le bois est celle du perçage : un tirant ou un boulon est plus long, de ce qui est "
      "scellé dans la fondation et de la plaque, de la rondelle et de l’écrou."},
     {"Timbers of the floors", "Pièces des planchers"},
     {"Width and height are of the opening in the logs; from left: from the wall's left corner; sill: over "
