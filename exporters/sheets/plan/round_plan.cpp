@@ -152,8 +152,10 @@ Table note(const Words &words) {
         words,
         words.say("Arrows at the tags point from butt to tip. Circles are pegs driven through "
                   "these logs; a disc is a rod, a hexagon a bolt, a circle crossed out wiring, a "
-                  "dashed one a hole as found. Outside the walls: their lengths over the outside faces, and "
-                  "jambs from the circle at the wall's left corner; inside: clear between the walls."),
+                  "dashed one a hole as found. Wall lengths are over the outside faces.") +
+            words.say(
+                " Outside, jambs are from the circle at the wall's left corner; inside are clear lengths "
+                "between the walls."),
         62);
 }
 

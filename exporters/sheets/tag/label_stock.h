@@ -1,0 +1,33 @@
+// Sheets of labels as they are bought: how many, how large, and where they lie on the paper.
+#pragma once
+
+#include "exporters/sheets/drawing/paper.h"
+#include "exporters/sheets/drawing/rect.h"
+#include "kernel/measure/said.h"
+
+#include <optional>
+
+namespace roundlay::sheets {
+
+/// Millimetres.
+struct LabelStock {
+    double width = 0, height = 0;
+    int columns = 0, rows = 0;
+    double left = 0, top = 0;         ///< margins of the sheet
+    double gap_across = 0, gap_down = 0; ///< between labels
+    bool operator==(const LabelStock &) const = default;
+};
+
+/// Two across and four down, edge to edge, inside margins of 10 mm.
+LabelStock plain_labels(PaperSize size);
+
+/// Where the label of that number lies, from 0, row by row.
+Rect label_box(const LabelStock &stock, PaperSize size, int number);
+
+/// The least that has room for all that stands on a tag, and for a code that can be read.
+inline constexpr double least_label_width = 88, least_label_height = 36;
+
+/// Why no tags can be printed on these, in one sentence; nothing where they can.
+std::optional<Said> label_fault(const LabelStock &stock, PaperSize size);
+
+} // namespace roundlay::sheets
