@@ -1,3 +1,4 @@
+#include "exporters/registry/export_option.h"
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/raising/raising.h"
 #include "exporters/sheets/tag/tags.h"
@@ -5,6 +6,11 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+    const auto problems = option_problems("tags", job.options);
+    if (!problems.empty()) return ExportFailure{Trouble::refused, voice_of(job).words(problems.front().what)};
+    const sheets::SheetOptions options = sheet_options(job);
+    if (const auto fault = sheets::tag_fault({job.shell, job.layout, job.bodies, options}, only_pieces(job)))
+        return ExportFailure{Trouble::refused, voice_of(job).words(*fault)};
     if (!job.options.pieces.is_all()) // lists of loading and raising are of the whole shell
         return add_pdf(job, folder,
                        {"tags.pdf",

@@ -5,6 +5,7 @@
 #include "exporters/print/print.h"
 #include "exporters/router/router.h"
 #include "exporters/sheets/drawing/paper.h"
+#include "exporters/sheets/tag/label_stock.h"
 #include "exporters/step/options.h"
 #include "exporters/words/voice.h"
 #include "kernel/compare/chosen_pieces.h"
@@ -52,7 +53,8 @@ struct ExportOptions {
     PrintOptions print = {};
     StepOptions step = {};
     RouterOptions router = {};
-    PieceChoice pieces = {}; ///< that files are made of; nothing stated: of all
+    sheets::StatedLabels labels = {}; ///< that tags are printed on
+    PieceChoice pieces = {};          ///< that files are made of; nothing stated: of all
 };
 
 /// The house as it was found, laid out: what the logs of its record are pieces of.

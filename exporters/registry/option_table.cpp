@@ -64,6 +64,28 @@ std::vector<ExportOption> of_paper_and_pictures() {
             [](auto &o) { return std::tie(o.picture.width, o.picture.height); })};
 }
 
+std::vector<ExportOption> of_labels() {
+    constexpr double most = 1000;
+    constexpr int most_labels = 100;
+    const Asks tags = {"tags"};
+    const auto pair = [](const Said &parts, double low) { return LengthsOption{low, most, parts, 2, true}; };
+    return {row(
+                "label", "WxH", tags, said("Label"), said("one label of the sheets that tags are printed on"),
+                pair(said("width x height"), sheets::least_label_height),
+                [](auto &o) -> auto & { return o.labels.size; }, said("eight to a sheet, to be cut apart")),
+            row(
+                "label-grid", "CxR", tags, said("Labels on a sheet"), said("how many across and down"),
+                NumbersOption{1, most_labels, said("columns x rows"), 2, true},
+                [](auto &o) -> auto & { return o.labels.grid; }, said("as the labels are stated")),
+            row(
+                "label-margins", "LxT", tags, said("Margins of labels"),
+                said("from the paper's left and top border to the first label"), pair(said("left x top"), 0),
+                [](auto &o) -> auto & { return o.labels.margins; }),
+            row(
+                "label-gaps", "AxD", tags, said("Gaps of labels"), said("between labels across and down"),
+                pair(said("across x down"), 0), [](auto &o) -> auto & { return o.labels.gaps; })};
+}
+
 std::vector<ExportOption> of_step() {
     const Asks step = {"step"};
     return {row(
@@ -189,8 +211,8 @@ std::vector<ExportOption> of_router_ways() {
 std::span<const ExportOption> all_export_options() {
     static const std::vector<ExportOption> table = [] {
         std::vector<ExportOption> all;
-        for (const auto &part :
-             {of_paper_and_pictures(), of_step(), of_print(), of_router_cuts(), of_router_ways()})
+        for (const auto &part : {of_paper_and_pictures(), of_labels(), of_step(), of_print(),
+                                 of_router_cuts(), of_router_ways()})
             all.insert(all.end(), part.begin(), part.end());
         return all;
     }();
@@ -216,6 +238,9 @@ std::vector<OptionProblem> option_problems(std::string_view exporter, const Expo
     if (exporter == "router")
         for (const RouterProblem &each : against(options.router))
             problems.push_back({each.option, each.what, each.missing});
+    if (exporter == "tags" && options.labels.size.has_value() != options.labels.grid.has_value())
+        problems.push_back({options.labels.size ? "label-grid" : "label",
+                            said("labels are stated by their size and by how many are on a sheet"), true});
     return problems;
 }
 

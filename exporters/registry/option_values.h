@@ -29,6 +29,13 @@ inline void put_in(RouterBoardSize &into, const OptionValue &value) {
     into = {value.at(0), value.at(1), value.at(2)};
 }
 
+inline OptionValue values_in(const sheets::AcrossDown &from) {
+    return {from.across, from.down};
+}
+inline void put_in(sheets::AcrossDown &into, const OptionValue &value) {
+    into = {value.at(0), value.at(1)};
+}
+
 template <typename T> OptionValue values_in(const std::optional<T> &from) {
     return from ? values_in(*from) : OptionValue{};
 }

@@ -45,6 +45,7 @@ Indexed<sheets::FoundNote, Piece> found_notes(const ExportJob &job) {
 sheets::SheetOptions sheet_options(const ExportJob &job) {
     sheets::SheetOptions options;
     options.paper = job.options.paper;
+    options.labels = sheets::stock_of(job.options.labels);
     const Project &project = job.shell.project;
     options.fields.number = project.number, options.fields.owner = project.owner;
     options.fields.creator = project.creator, options.fields.approved = project.approved;

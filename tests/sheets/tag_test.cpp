@@ -2,22 +2,27 @@
 
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/drawing/block.h"
 #include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/raising/raising.h"
+#include "exporters/sheets/tag/label_stock.h"
 #include "exporters/sheets/tag/qr.h"
+#include "exporters/sheets/tag/tag_place.h"
 #include "exporters/sheets/tag/tags.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
 #include "tests/sheets/support/run.h"
 #include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
+#include "tests/support/parts.h"
 #include "tests/support/sheet_words.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 #include <sstream>
 
@@ -54,7 +59,7 @@ TEST_CASE("every tag's code is read from paper as tag, revision and hash") {
     const LaidShell shell = demo("one-room");
     SheetOptions options = full_options();
     options.fields.revision = "B";
-    const auto sheets = tag_sheets(shell.shell, shell.layout, options);
+    const auto sheets = tag_sheets({shell.shell, shell.layout, shell.bodies, options});
     CHECK(all_clashes(sheets) == "");
     Book book;
     book.created = 0;
@@ -73,7 +78,7 @@ TEST_CASE("tags, templates and full-size poles come on A4 or Letter, whichever g
         shell.shell.units = units;
         SheetOptions options = full_options();
         options.paper = stated;
-        std::vector<Sheet> all = tag_sheets(shell.shell, shell.layout, options);
+        std::vector<Sheet> all = tag_sheets({shell.shell, shell.layout, shell.bodies, options});
         for (const auto &more : {template_sheets(shell.shell, shell.layout, options),
                                  full_size_poles(shell.shell, shell.layout, options)})
             all.insert(all.end(), more.begin(), more.end());
@@ -109,7 +114,10 @@ TEST_CASE("a tag of 40 letters and a name in another script still fit their tag"
     Layout layout = layout_of(log);
     layout.name =
         "\xE5\x8C\x97\xE7\xAA\x93 the long and winding name of a shell that nobody would ever choose";
-    const auto sheets = tag_sheets({}, layout, full_options());
+    SheetOptions options = full_options();
+    options.weight = {};
+    const Shell none;
+    const auto sheets = tag_sheets({none, layout, {}, options});
     REQUIRE(sheets.size() == 1);
     CHECK(all_clashes(sheets) == "");
     Book book;
@@ -243,4 +251,117 @@ TEST_CASE("weights in the packing list carry their basis and their caution") {
     CHECK(has(all, "Wood Handbook"));
     CHECK(has(all, "no lift plan"));
     CHECK(has(all, "licensed professional"));
+}
+
+namespace {
+
+LabelStock strips() {
+    return {99.1, 38.1, 2, 7, 4.7, 15.1, 2.5, 0}; // 14 to a sheet of A4
+}
+
+std::string joined_words(const std::vector<Sheet> &sheets) {
+    std::string all = words_of(sheets);
+    std::replace(all.begin(), all.end(), '\n', ' ');
+    return all;
+}
+
+const Piece &first_of(const LaidShell &shell, const std::function<bool(const Piece &)> &is) {
+    const auto found = std::ranges::find_if(shell.layout.pieces, is);
+    REQUIRE(found != shell.layout.pieces.end());
+    return *found;
+}
+
+} // namespace
+
+TEST_CASE("a tag is stapled where it neither hides in a joint nor lies at a frame") {
+    const LaidShell shell = demo("ell-house");
+    const Piece &joist = first_of(shell, [](const Piece &p) { return p.timber.has_value(); });
+    const Piece &tailed =
+        first_of(shell, [](const Piece &p) { return !p.timber && p.datum.kind == EndKind::corner; });
+    const Piece &island = first_of(shell, [](const Piece &p) { return p.island; });
+    CHECK(tag_face(joist, 95, 69) == TagFace::top);
+    CHECK(tag_face(tailed, 95, 69) == TagFace::end_grain);
+    CHECK(tag_face(tailed, tailed.blank.width + 1, 69) == TagFace::inside); // the tag is larger than the end
+    CHECK(tag_face(island, 95, 69) == TagFace::inside);
+    const Words words(UnitSystem::metric);
+    for (const Piece &piece : shell.layout.pieces) {
+        const std::string staple = staple_words(shell.layout, piece, tag_face(piece, 95, 69), words);
+        CHECK(has(staple, piece.timber ? "top" : piece.datum.kind == EndKind::corner ? "end" : "inside"));
+    }
+}
+
+TEST_CASE("a partition's tag names its faces by the quarters of the sky") {
+    Shell plain = plain_shell();
+    plain.partitions = {partition("P", "A", Length::mm(2500), "C")};
+    const LaidShell shell = laid(plain);
+    const Piece &log = first_of(shell, [](const Piece &p) { return p.tag.starts_with("P-"); });
+    const Words words(UnitSystem::metric);
+    const std::string staple = staple_words(shell.layout, log, TagFace::inside, words);
+    CHECK((has(staple, "east") || has(staple, "west")));
+    CHECK_FALSE(has(staple, "inside"));
+}
+
+TEST_CASE("tags have length, raise, weight with its caution, and the code that is on the cut sheet") {
+    const LaidShell shell = demo("one-room");
+    const SheetOptions options = full_options();
+    const Draft draft{shell.shell, shell.layout, shell.bodies, options};
+    const std::string all = joined_words(tag_sheets(draft));
+    const Words words = draft.words();
+    for (const auto i : shell.layout.pieces.indices()) {
+        const Piece &piece = shell.layout.pieces[i];
+        CHECK(has(all, piece_hash(piece)));
+        CHECK(has(all, words.say("Length %1, raise %2", in_mm(piece.blank.length), piece.raise)));
+        const std::string sheet = joined_words(composed(cut_sheet_subject(shell.layout, piece.model), draft));
+        CHECK(has(sheet, piece_hash(piece)));
+    }
+    CHECK(has(all, "no lift plan"));
+}
+
+TEST_CASE("labels as they are bought take all tags whole, each in its own label, and codes are still read") {
+    for (const std::string name : {"one-room", "ell-house", "round-cabin", "old-house"})
+        for (const Language language : {Language::english, Language::french}) {
+            INFO(name);
+            LaidShell shell = demo(name);
+            SheetOptions options = full_options(Paper::a4);
+            options.fields.language = language;
+            options.labels = strips();
+            const Draft draft{shell.shell, shell.layout, shell.bodies, options};
+            CHECK_FALSE(tag_fault(draft));
+            const auto sheets = tag_sheets(draft);
+            CHECK(sheets.size() == (shell.layout.pieces.size() + 13) / 14);
+            CHECK(all_clashes(sheets) == "");
+            for (const Item &item : sheets.front().items) {
+                int held = 0;
+                for (int i = 0; i < 14; ++i)
+                    held +=
+                        label_box(strips(), sheets.front().size, i).grown(0.01).holds(bounds(item)) ? 1 : 0;
+                CHECK(held == 1);
+            }
+            if (name != "one-room") continue;
+            Book book;
+            book.created = 0, book.sheets = sheets;
+            CHECK(read_codes(write_pdf(book)).size() == shell.layout.pieces.size());
+        }
+}
+
+TEST_CASE("labels that are too small or do not lie on the paper are refused, and why is said") {
+    const auto fault = [](LabelStock stock) {
+        const auto said = label_fault(stock, size_of(Paper::a4));
+        return said ? words_of(*said, in_english(UnitSystem::metric)) : std::string();
+    };
+    CHECK(fault(strips()).empty());
+    LabelStock small = strips(), wide = strips(), none = strips();
+    small.width = 60;
+    wide.columns = 3;
+    none.rows = 0;
+    CHECK(has(fault(small), "labels of 60 mm by 38.1 mm have no room"));
+    CHECK(has(fault(wide), "the paper has 210 mm by 297 mm"));
+    CHECK(has(fault(none), "at least one"));
+    LaidShell shell = demo("one-room");
+    shell.layout.pieces.front().tag = "North-Wing-of-the-Old-Barn-Wall-A-005-01-and-more-of-it-to-no-end";
+    SheetOptions options = full_options(Paper::a4);
+    options.labels = LabelStock{88, 36, 2, 7, 5, 5, 0, 0};
+    const auto no_room = tag_fault({shell.shell, shell.layout, shell.bodies, options});
+    REQUIRE(no_room);
+    CHECK(has(words_of(*no_room, in_english(UnitSystem::metric)), "no room for all"));
 }

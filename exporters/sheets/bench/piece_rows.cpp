@@ -4,6 +4,7 @@
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/tag/tags.h"
 
 #include <algorithm>
 #include <functional>
@@ -100,6 +101,8 @@ Table piece_rows(const Draft &draft, const Family &family, const Words &words) {
                 })});
     add(table, {flush_right(words.say("Raise"), 14),
                 cells([&](const Piece &p, Index<Piece>) { return std::to_string(p.raise); })});
+    add(table, {flush_left(words.say("Code"), 20),
+                cells([&](const Piece &p, Index<Piece>) { return piece_hash(p); })});
     add(table, {flush_left(words.say("Weight, estimated: no lift plan, see the notes"), 34),
                 cells([&](const Piece &p, Index<Piece>) { return weight_cell(draft, p, words); })});
     add(table, {flush_left(words.say("Note"), words_wide),

@@ -47,9 +47,7 @@ SheetSet drawing_set(const Layout &layout) {
 
 Subject tag_subject(OnlyPieces only) {
     const std::string about = "tags" + of_these(only);
-    return {about, [only = std::move(only)](const Draft &d) {
-                return tag_sheets(d.shell, d.layout, d.options, only);
-            }};
+    return {about, [only = std::move(only)](const Draft &d) { return tag_sheets(d, only); }};
 }
 
 Subject template_subject(OnlyPieces only) {

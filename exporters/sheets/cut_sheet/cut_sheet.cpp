@@ -5,6 +5,7 @@
 #include "exporters/sheets/cut_sheet/tables.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/scales.h"
+#include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/wood/interference.h"
 
 namespace roundlay::sheets {
@@ -34,7 +35,7 @@ Title title_of(const Layout &layout, const Model &model, const Words &words, con
             first.tag,
             said_scale(scale, words),
             true,
-            words.unit_note()};
+            words.unit_note() + " " + words.say("Code %1, as on its tag.", piece_hash(first))};
 }
 
 Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,

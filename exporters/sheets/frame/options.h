@@ -4,6 +4,7 @@
 #include "exporters/sheets/drawing/pages.h"
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/frame/title_block.h"
+#include "exporters/sheets/tag/label_stock.h"
 #include "kernel/layout/wood/body.h"
 #include "kernel/progress/ticked.h"
 #include "kernel/shell/shell.h"
@@ -44,6 +45,8 @@ std::vector<Index<Piece>> pieces_of(const Layout &layout, const OnlyPieces &only
 
 struct SheetOptions {
     std::optional<Paper> paper; ///< not stated = A3 for metric, Tabloid for feet and inches
+    std::optional<LabelStock>
+        labels;                 ///< that tags are printed on; not stated = eight to a sheet, to be cut apart
     bool turned = false;        ///< the paper's other way round
     Angle angle = Angle::third; ///< which decides the order of the faces and where the ends stand
     TitleFields fields;         ///< owner, creator, approved, date, revision, language: the rest is filled in

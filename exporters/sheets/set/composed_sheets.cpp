@@ -5,10 +5,20 @@
 namespace roundlay::sheets {
 namespace {
 
+std::string stock_words(const std::optional<LabelStock> &stock) {
+    std::string all;
+    if (!stock) return all;
+    for (const double number : {stock->width, stock->height, stock->left, stock->top, stock->gap_across,
+                                stock->gap_down, double(stock->columns), double(stock->rows)})
+        all += std::to_string(number) + ' ';
+    return all;
+}
+
 std::string key_of(const Subject &subject, const Draft &draft) {
     const PaperSize size = draft.size();
     return subject.about + '\n' + std::to_string(size.width) + 'x' + std::to_string(size.height) + '\n' +
-           draft.options.fields.date + '\n' + std::string(tag_of(draft.options.fields.language));
+           stock_words(draft.options.labels) + '\n' + draft.options.fields.date + '\n' +
+           std::string(tag_of(draft.options.fields.language));
 }
 
 } // namespace

@@ -13,10 +13,23 @@ namespace roundlay::sheets {
 struct LabelStock {
     double width = 0, height = 0;
     int columns = 0, rows = 0;
-    double left = 0, top = 0;         ///< margins of the sheet
+    double left = 0, top = 0;            ///< margins of the sheet
     double gap_across = 0, gap_down = 0; ///< between labels
     bool operator==(const LabelStock &) const = default;
 };
+
+/// As a person states them: what is left out is 0, and without size and grid no stock is stated.
+struct AcrossDown {
+    double across = 0, down = 0;
+};
+struct StatedLabels {
+    std::optional<AcrossDown> size; ///< mm
+    std::optional<AcrossDown> grid; ///< how many
+    AcrossDown margins, gaps;       ///< mm
+};
+
+/// Nothing where size or grid is not stated.
+std::optional<LabelStock> stock_of(const StatedLabels &stated);
 
 /// Two across and four down, edge to edge, inside margins of 10 mm.
 LabelStock plain_labels(PaperSize size);

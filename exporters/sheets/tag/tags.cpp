@@ -3,16 +3,20 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/form/form_pen.h"
+#include "exporters/sheets/tag/label_stock.h"
 #include "exporters/sheets/tag/qr.h"
+#include "exporters/sheets/tag/tag_place.h"
+#include "kernel/layout/pieces/stock.h"
+#include "kernel/stock/taking_down.h"
 
 #include <algorithm>
 
 namespace roundlay::sheets {
 namespace {
 
-constexpr int columns = 2, rows = 4;
-constexpr double margin = 10;
 constexpr double code_size = 34; ///< quiet zone included: the code itself is over 25 mm
+constexpr double tall = 60;      ///< mm: a label as high as that has its tag in large type over the code
+constexpr double small_step = 3.6, beside = 4;
 
 /// The largest lettering in which the words are no wider than `width`.
 double fitting(const std::string &words, double width) {
@@ -35,68 +39,173 @@ std::string wall_words(const Layout &layout, const Piece &piece, const Words &wo
     return words.say("Floor %1, %2", part, words.word(name_of(layout.timbers.at(*piece.timber).use)));
 }
 
-/// Words in a column, line under line from `y` down and none below `lowest`; where the next would stand.
-double add_lines(std::vector<Item> &items, const std::vector<std::string> &lines, Vec2 at, double height,
-                 double step, double lowest = -1) {
-    for (const std::string &line : lines) {
-        if (at.y < lowest) break;
-        items.emplace_back(lettered(line, at, height, false, Role::mark));
-        at.y -= step;
+/// One label in the making.
+struct Label {
+    std::vector<Item> &items;
+    const Draft &draft;
+    const Words &words;
+    Rect box, code;
+    Index<Piece> index;
+    bool whole = true; ///< all that must stand on it has found room
+
+    const Piece &piece() const { return draft.layout.pieces[index]; }
+    double left() const { return box.x0 + beside; }
+    double right() const { return box.x1 - 3; }
+    double column() const { return code.x0 - left() - 1; }
+
+    /// Line under line from `y` down; where the next would stand. Not whole where the last is under `lowest`.
+    double add(const std::string &all, double y, double width, double height, double step, double lowest) {
+        for (const std::string &line : wrapped(all, width, height)) {
+            if (y < lowest - 1e-6) {
+                whole = false;
+                return y;
+            }
+            items.emplace_back(lettered(line, {left(), y}, height, false, Role::mark));
+            y -= step;
+        }
+        return y;
     }
-    return at.y;
+};
+
+/// Of what hangs in the slings; empty where no weights are wanted.
+std::string weight_words(const Label &label) {
+    const Words &words = label.words;
+    if (!label.draft.options.weight) return {};
+    if (const auto log = label.piece().mends)
+        return words.say("Lifted with %1.", label.draft.layout.pieces[*log].tag);
+    const Lift lift = lift_of(label.draft.shell, label.draft.layout, label.draft.bodies, label.index);
+    if (!lift.known) return words.say("Weight not known.");
+    return words.say("%1, estimated: no lift plan.", words.weights(lift.low_kg, lift.high_kg));
 }
 
-/// Seen at the datum end with the log lying as in the wall, the outside face is to the right.
-void add_arrows(std::vector<Item> &items, double left, double low, const Words &words) {
-    add_arrow(items, {left + 3, low + 9}, {left + 3, low + 18.5}, words.say("up"), {left + 5.5, low + 15});
-    add_arrow(items, {left + 3, low + 9}, {left + 15, low + 9}, words.say("outside"),
-              {left + 16.5, low + 9.7});
+std::string size_words(const Label &label) {
+    return label.words.say("Length %1, raise %2", in_mm(stock_of(label.piece()).size.length),
+                           label.piece().raise);
+}
+
+std::string code_words(const Label &label) {
+    const std::string &revision = label.draft.options.fields.revision;
+    return piece_hash(label.piece()) + (revision.empty() ? "" : " r." + revision);
 }
 
 /// Between the tag and what is beside its code: as much as there is room for, what can hurt first.
-void add_found(std::vector<Item> &items, const Rect &room, const FoundNote &note, const Words &words) {
-    constexpr double step = 3.8;
-    std::string all = note.words();
-    if (!note.pegs.empty()) all += (all.empty() ? "" : "; ") + words.say("pegs: %1", note.pegs);
-    std::vector<std::string> lines = wrapped(words.say("as found: %1", all), room.width(), least_lettering);
-    const auto fit = static_cast<std::size_t>(std::max(0.0, room.height() / step));
+void add_found(Label &label, const Rect &room) {
+    const FoundNote *note = label.draft.options.found_of(label.index);
+    if (!note) return;
+    std::string all = note->words();
+    if (!note->pegs.empty()) all += (all.empty() ? "" : "; ") + label.words.say("pegs: %1", note->pegs);
+    std::vector<std::string> lines =
+        wrapped(label.words.say("as found: %1", all), room.width(), least_lettering);
+    const auto fit = static_cast<std::size_t>(std::max(0.0, room.height() / small_step));
     if (lines.size() > fit && fit > 0) {
         lines[fit - 1] = shortened(lines[fit - 1] + " " + lines[fit], room.width(), least_lettering);
         lines.resize(fit);
     }
-    if (fit > 0) add_lines(items, lines, {room.x0, room.y1 - least_lettering}, least_lettering, step);
+    double y = room.y1 - least_lettering;
+    for (std::size_t i = 0; i < std::min(fit, lines.size()); ++i, y -= small_step)
+        label.items.emplace_back(lettered(lines[i], {label.left(), y}, least_lettering, false, Role::mark));
 }
 
-void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, Index<Piece> index,
-             const Words &words, const SheetOptions &options) {
-    const Piece &piece = layout.pieces[index];
-    const std::string &revision = options.fields.revision;
-    items.emplace_back(Path{
-        {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
-    const double left = box.x0 + 5, right = box.x1 - 3;
-    const double height = fitting(piece.tag, right - left);
-    double y = box.y1 - 6 - height;
-    for (const std::string &line : wrapped(piece.tag, right - left, height, true)) {
-        items.emplace_back(lettered(line, {left, y}, height, true, Role::mark));
+/// How the tag lies on the piece: up, and what is to its right; on a timber's top the way to its datum end.
+void add_arrows(Label &label, TagFace face) {
+    const double x = label.left() + 3, low = label.box.y0 + 7.5;
+    const Words &words = label.words;
+    if (face == TagFace::showing) return;
+    if (face != TagFace::top)
+        add_arrow(label.items, {x, low}, {x, low + 8}, words.say("up"), {x + 2.5, low + 5});
+    const std::string right = face == TagFace::end_grain
+                                  ? right_words(label.draft.layout, label.piece(), words)
+                                  : words.say("datum end");
+    add_arrow(label.items, {x, low}, {x + 12, low}, right, {x + 13.5, low + 0.5});
+}
+
+std::string arrow_words(const Label &label, TagFace face) {
+    const Words &words = label.words;
+    switch (face) {
+    case TagFace::showing:
+        return {};
+    case TagFace::top:
+        return " " + words.say("\u2192 datum end");
+    case TagFace::inside:
+        return " " + words.say("\u2191 up, \u2192 datum end");
+    case TagFace::end_grain:
+        break;
+    }
+    return " " + words.say("\u2191 up, \u2192 %1", right_words(label.draft.layout, label.piece(), words));
+}
+
+/// The tag itself, as large as it fits; where what follows begins.
+double add_name(Label &label, double largest, double width) {
+    const double height = std::min(largest, fitting(label.piece().tag, width));
+    double y = label.box.y1 - (label.box.height() < tall ? 2.5 : 6) - height;
+    for (const std::string &line : wrapped(label.piece().tag, width, height, true)) {
+        label.items.emplace_back(lettered(line, {label.left(), y}, height, true, Role::mark));
         y -= height * 1.6;
     }
-    const Rect code{box.x1 - code_size - 1, box.y0 + 1, box.x1 - 1, box.y0 + 1 + code_size};
-    if (const auto fill = qr_code(tag_code(piece, revision), code)) items.emplace_back(*fill);
-    if (const FoundNote *note = options.found_of(index))
-        add_found(items, {left, code.y1 + 0.5, right, y + height * 1.6 - 2}, *note, words);
-    const double column = code.x0 - left - 1;
-    y = add_lines(items, wrapped(wall_words(layout, piece, words), column, 3.5), {left, code.y1 - 4}, 3.5,
-                  5.6);
-    add_lines(items, wrapped(layout.name, column, 2.5), {left, y}, 2.5, 4, box.y0 + 20.5);
-    items.emplace_back(lettered(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
-                                {left, box.y0 + 2.6}, 2.5, false, Role::mark));
-    add_arrows(items, left, box.y0, words);
+    return y + height * 1.6;
+}
+
+void fill_tall(Label &label, TagFace face) {
+    const Layout &layout = label.draft.layout;
+    const double name = add_name(label, 14, label.right() - label.left());
+    const double over_code = label.code.y1 + 1.2;
+    const std::string staple = staple_words(layout, label.piece(), face, label.words);
+    const double width = label.right() - label.left();
+    const double lines = static_cast<double>(wrapped(staple, width, least_lettering).size());
+    const double first = over_code + (lines - 1) * small_step;
+    label.whole = label.whole && first + least_lettering < name - 1;
+    label.add(staple, first, width, least_lettering, small_step, over_code);
+    add_found(label, {label.left(), first + least_lettering + 1, label.right(), name - 2});
+    const double lowest = label.box.y0 + 18;
+    const std::string where = wall_words(layout, label.piece(), label.words);
+    const bool large = text_width(where, 3.5) <= label.column();
+    double y = label.add(where, label.code.y1 - 4, label.column(), large ? 3.5 : least_lettering,
+                         large ? 4.6 : small_step, lowest);
+    y = label.add(size_words(label), y, label.column(), least_lettering, small_step, lowest);
+    y = label.add(weight_words(label), y, label.column(), least_lettering, small_step, lowest);
+    if (!layout.name.empty() && y >= lowest)
+        label.items.emplace_back(lettered(shortened(layout.name, label.column(), least_lettering),
+                                          {label.left(), y}, least_lettering, false, Role::mark));
+    add_arrows(label, face);
+}
+
+void fill_low(Label &label, TagFace face) {
+    constexpr double for_code = 5;
+    const Layout &layout = label.draft.layout;
+    const double lowest = label.box.y0 + for_code;
+    double y = add_name(label, 5, label.column()) - small_step - 0.5;
+    for (const std::string &all :
+         {wall_words(layout, label.piece(), label.words), size_words(label), weight_words(label),
+          staple_words(layout, label.piece(), face, label.words) + arrow_words(label, face)})
+        if (!all.empty()) y = label.add(all, y, label.column(), least_lettering, small_step, lowest);
+    add_found(label, {label.left(), lowest - 1, label.left() + label.column(), y + least_lettering});
+}
+
+/// Whether all that must stand on it found room.
+bool add_tag(std::vector<Item> &items, const Rect &box, const Draft &draft, Index<Piece> index,
+             const Words &words) {
+    const double size = std::min(code_size, box.height() - 2);
+    Label label{items, draft, words, box, {box.x1 - size - 1, box.y0 + 1, box.x1 - 1, box.y0 + 1 + size},
+                index};
+    const Piece &piece = label.piece();
+    if (!draft.options.labels) // to be cut apart
+        items.emplace_back(Path{{{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}},
+                                true,
+                                Line::dimension,
+                                ""});
+    if (const auto fill = qr_code(tag_code(piece, draft.options.fields.revision), label.code))
+        items.emplace_back(*fill);
+    const TagFace face = tag_face(piece, box.width(), box.height());
+    box.height() < tall ? fill_low(label, face) : fill_tall(label, face);
+    items.emplace_back(
+        lettered(code_words(label), {label.left(), box.y0 + 1.8}, least_lettering, false, Role::mark));
+    return label.whole;
 }
 
 Sheet empty_sheet(PaperSize size, const std::string &first_tag, std::size_t number, const Words &words) {
     Sheet sheet;
     sheet.size = size;
-    sheet.drawing = Rect{0, 0, size.width, size.height}.grown(-margin);
+    sheet.drawing = Rect{0, 0, size.width, size.height};
     sheet.title_block = Rect::nothing();
     sheet.title = words.say("Tags from %1", first_tag);
     sheet.chapter = words.say("Tags");
@@ -106,20 +215,40 @@ Sheet empty_sheet(PaperSize size, const std::string &first_tag, std::size_t numb
 
 } // namespace
 
-std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options,
-                              const OnlyPieces &only) {
-    const PaperSize size = office_paper_for(shell, options);
-    const double w = (size.width - 2 * margin) / columns, h = (size.height - 2 * margin) / rows;
-    const Words words = words_for(shell, layout, options);
+namespace {
+
+/// The sheets, and the first tag that has no room for all.
+std::pair<std::vector<Sheet>, std::optional<Index<Piece>>> drawn(const Draft &draft, const OnlyPieces &only) {
+    const PaperSize size = office_paper_for(draft.shell, draft.options);
+    const LabelStock stock = draft.options.labels.value_or(plain_labels(size));
+    const Words words = draft.words();
     std::vector<Sheet> sheets;
+    std::optional<Index<Piece>> without_room;
     int tags = 0;
-    for (const auto i : pieces_of(layout, only)) {
-        const int place = tags++ % (columns * rows);
-        if (place == 0) sheets.push_back(empty_sheet(size, layout.pieces[i].tag, sheets.size() + 1, words));
-        const double x = margin + (place % columns) * w, top = size.height - margin - (place / columns) * h;
-        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, i, words, options);
+    for (const auto i : pieces_of(draft.layout, only)) {
+        const int place = tags++ % (stock.columns * stock.rows);
+        if (place == 0)
+            sheets.push_back(empty_sheet(size, draft.layout.pieces[i].tag, sheets.size() + 1, words));
+        if (!add_tag(sheets.back().items, label_box(stock, size, place), draft, i, words) && !without_room)
+            without_room = i;
     }
-    return sheets;
+    return {std::move(sheets), without_room};
+}
+
+} // namespace
+
+std::vector<Sheet> tag_sheets(const Draft &draft, const OnlyPieces &only) {
+    return drawn(draft, only).first;
+}
+
+std::optional<Said> tag_fault(const Draft &draft, const OnlyPieces &only) {
+    const auto &stock = draft.options.labels;
+    if (!stock) return {};
+    if (auto fault = label_fault(*stock, office_paper_for(draft.shell, draft.options))) return fault;
+    const auto without_room = drawn(draft, only).second;
+    if (!without_room) return {};
+    return said("labels of %1 by %2 have no room for all that stands on the tag of %3", in_mm(stock->width),
+                in_mm(stock->height), draft.layout.pieces[*without_room].tag);
 }
 
 } // namespace roundlay::sheets

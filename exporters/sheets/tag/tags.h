@@ -3,15 +3,20 @@
 
 #include "exporters/sheets/set/subject.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace roundlay::sheets {
 
-/// Eight to a sheet of A4 or Letter, to be cut apart: the tag in large type, wall and round in words, up and
-/// outside, and a QR code of what `tag_code` says. To be fixed to the datum end.
-std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options,
-                              const OnlyPieces &only = {});
+/// Eight to a sheet of A4 or Letter, to be cut apart, or on the labels of SheetOptions: the tag in large
+/// type, wall and round in words, length, raise and weight, where it is stapled and how it lies there, and a
+/// QR code of what `tag_code` says.
+std::vector<Sheet> tag_sheets(const Draft &draft, const OnlyPieces &only = {});
+
+/// Why tags cannot be printed on the labels that are stated, in one sentence; nothing where they can, or
+/// where none are stated.
+std::optional<Said> tag_fault(const Draft &draft, const OnlyPieces &only = {});
 
 /// "A-05-1 r.B 3f9a01c2": tag, revision where there is one, short hash of the piece.
 std::string tag_code(const Piece &piece, const std::string &revision);
