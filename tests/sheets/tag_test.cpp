@@ -34,7 +34,7 @@ namespace {
 
 std::set<std::string> read_codes(const std::string &pdf) {
     const Ran ran =
-        run_on(pdf, "d=$(mktemp -d); pdftoppm -r 150 -gray -png % $d/p; zbarimg -q --nodbus --raw "
+        run_on(pdf, "d=$(mktemp -d); pdftoppm -r 300 -gray -png % $d/p; zbarimg -q --nodbus --raw "
                     "-S*.enable=0 -Sqrcode.enable=1 $d/*.png; c=$?; rm -r $d; exit $c");
     REQUIRE(ran.code == 0);
     std::set<std::string> codes;
@@ -354,7 +354,7 @@ TEST_CASE("labels that are too small or do not lie on the paper are refused, and
     small.width = 60;
     wide.columns = 3;
     none.rows = 0;
-    CHECK(has(fault(small), "labels of 60 mm by 38.1 mm have no room"));
+    CHECK(has(fault(small), "labels of 60 mm by 38 mm have no room"));
     CHECK(has(fault(wide), "the paper has 210 mm by 297 mm"));
     CHECK(has(fault(none), "at least one"));
     LaidShell shell = demo("one-room");

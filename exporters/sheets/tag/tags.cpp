@@ -16,7 +16,7 @@ namespace {
 
 constexpr double code_size = 34; ///< quiet zone included: the code itself is over 25 mm
 constexpr double tall = 60;      ///< mm: a label as high as that has its tag in large type over the code
-constexpr double small_step = 3.6, beside = 4;
+constexpr double small_step = 3.9, beside = 4;
 
 /// The largest lettering in which the words are no wider than `width`.
 double fitting(const std::string &words, double width) {
@@ -147,7 +147,7 @@ double add_name(Label &label, double largest, double width) {
 
 void fill_tall(Label &label, TagFace face) {
     const Layout &layout = label.draft.layout;
-    const double name = add_name(label, 14, label.right() - label.left());
+    const double name = add_name(label, 10, label.right() - label.left());
     const double over_code = label.code.y1 + 1.2;
     const std::string staple = staple_words(layout, label.piece(), face, label.words);
     const double width = label.right() - label.left();
@@ -170,15 +170,21 @@ void fill_tall(Label &label, TagFace face) {
 }
 
 void fill_low(Label &label, TagFace face) {
-    constexpr double for_code = 5;
+    constexpr double from_edge = 2, largest = 5;
     const Layout &layout = label.draft.layout;
-    const double lowest = label.box.y0 + for_code;
-    double y = add_name(label, 5, label.column()) - small_step - 0.5;
+    const double lowest = label.box.y0 + from_edge;
+    const std::string code = code_words(label);
+    const double name = add_name(label, largest, label.column() - text_width(code, least_lettering) - 2);
+    Text beside_name =
+        lettered(code, {label.left() + label.column(), name}, least_lettering, false, Role::mark);
+    beside_name.across = Across::right;
+    label.items.emplace_back(beside_name);
+    double y = name - small_step - 0.7;
     for (const std::string &all :
          {wall_words(layout, label.piece(), label.words), size_words(label), weight_words(label),
           staple_words(layout, label.piece(), face, label.words) + arrow_words(label, face)})
         if (!all.empty()) y = label.add(all, y, label.column(), least_lettering, small_step, lowest);
-    add_found(label, {label.left(), lowest - 1, label.left() + label.column(), y + least_lettering});
+    add_found(label, {label.left(), lowest, label.left() + label.column(), y + least_lettering});
 }
 
 /// Whether all that must stand on it found room.
@@ -196,7 +202,11 @@ bool add_tag(std::vector<Item> &items, const Rect &box, const Draft &draft, Inde
     if (const auto fill = qr_code(tag_code(piece, draft.options.fields.revision), label.code))
         items.emplace_back(*fill);
     const TagFace face = tag_face(piece, box.width(), box.height());
-    box.height() < tall ? fill_low(label, face) : fill_tall(label, face);
+    if (box.height() < tall) {
+        fill_low(label, face);
+        return label.whole;
+    }
+    fill_tall(label, face);
     items.emplace_back(
         lettered(code_words(label), {label.left(), box.y0 + 1.8}, least_lettering, false, Role::mark));
     return label.whole;
