@@ -92,13 +92,12 @@ TEST_CASE("elevations tell each peg that is bored in place, and cut sheets none"
         const auto walls = wall_elevations(shell.shell, shell.layout, shell.bodies, full_options(Paper::a3));
         CHECK(hold(walls, "bored in place"));
         CHECK(all_clashes(walls) == "");
-        CHECK_FALSE(hold(
-            wall_elevations(bench.shell, bench.layout, bench.bodies, full_options(Paper::a3)), "bored in place"));
+        CHECK_FALSE(hold(wall_elevations(bench.shell, bench.layout, bench.bodies, full_options(Paper::a3)),
+                         "bored in place"));
         const auto notes =
             composed({common_notes_subject()}, {shell.shell, shell.layout, shell.bodies, full_options()});
         CHECK(hold(notes, "bored in place"));
-        CHECK_FALSE(
-            hold(cut_sheets(shell.shell, shell.layout, shell.bodies, full_options()), "(peg)"));
+        CHECK_FALSE(hold(cut_sheets(shell.shell, shell.layout, shell.bodies, full_options()), "(peg)"));
     }
 }
 

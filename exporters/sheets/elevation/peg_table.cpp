@@ -29,7 +29,8 @@ std::map<int, std::vector<Place>> places_by_round(const Layout &layout, Index<Wa
 }
 
 std::vector<std::string> row_of(int round, const std::vector<Place> &places, const Words &words) {
-    const bool alike = std::ranges::all_of(places, [&](const Place &p) { return p.depth == places[0].depth; });
+    const bool alike =
+        std::ranges::all_of(places, [&](const Place &p) { return p.depth == places[0].depth; });
     std::vector<std::string> told;
     for (const Place &place : places) {
         const std::string along = words.length(place.along);
@@ -41,8 +42,8 @@ std::vector<std::string> row_of(int round, const std::vector<Place> &places, con
 } // namespace
 
 Table pegs_in_place(const Shell &shell, const Layout &layout, Index<WallPlace> wall, const Words &words) {
-    Table table = table_called(words, words.say("Pegs of this wall, bored in place, of %1",
-                                                in_mm(shell.pegs.diameter.mm())));
+    Table table = table_called(
+        words, words.say("Pegs of this wall, bored in place, of %1", in_mm(shell.pegs.diameter.mm())));
     table.columns = {flush_left(words.say("Through round"), 20),
                      flush_left(words.say("From the left outside corner, seen from outside"), 110),
                      flush_left(words.say("Depth from the top"), 30)};

@@ -12,7 +12,8 @@ namespace roundlay::sheets {
 namespace {
 
 std::string cell_of(const Entry &entry, Language language) {
-    if (const auto *number = std::get_if<Number>(&entry)) return with_decimal_mark(number->digits, language);
+    if (const auto *number = std::get_if<Number>(&entry)) // as on a terminal: a person reads it
+        return with_decimal_mark(number->shown.empty() ? number->digits : number->shown, language);
     if (const auto *text = std::get_if<std::string>(&entry)) return *text;
     std::string all;
     for (const std::string &one : std::get<std::vector<std::string>>(entry))
