@@ -16,11 +16,18 @@ std::vector<RouterMark> marks_of(const sheets::PatternFace &face) {
     return marks;
 }
 
+std::vector<RouterHole> holes_of(const sheets::PatternFace &face) {
+    std::vector<RouterHole> holes;
+    for (const sheets::Circle &hole : face.holes)
+        holes.push_back({hole.centre, 2 * hole.radius});
+    return holes;
+}
+
 std::vector<RouterShape> shapes_of(const std::vector<sheets::Pattern> &patterns) {
     std::vector<RouterShape> shapes;
     for (const sheets::Pattern &pattern : patterns)
         for (const sheets::PatternFace &face : pattern.faces)
-            shapes.push_back({face.name, face.outline, marks_of(face)});
+            shapes.push_back({face.name, face.outline, marks_of(face), holes_of(face)});
     return shapes;
 }
 

@@ -2,6 +2,7 @@
 
 #include "exporters/router/plain_text.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdio>
@@ -81,6 +82,8 @@ class Writer {
             down_or_up(-*job_.stated.scribe);
             straight(put(mark.to));
         }
+        for (const RouterHole &hole : which.holes)
+            clear(place, hole);
         rapid_to(put(contour.lead_from));
         const std::vector<double> depths = pass_depths(job_.stated);
         for (const double depth : depths) {
@@ -91,6 +94,25 @@ class Writer {
             turn(put(contour.lead_to), put(contour.lead_centre), true);
         }
         rapid_up();
+    }
+
+    /// From its middle outward at each depth, counter-clockwise: the template's wood lies to the right of the
+    /// tool, as it does outside.
+    void clear(const RouterPlace &place, const RouterHole &hole) {
+        const auto put = [&](double off) {
+            return printed(on_board(job_, place, hole.middle) + Vec2{off, 0});
+        };
+        const std::vector<double> rings = rings_of(hole, *job_.stated.tool);
+        rapid_to(put(0));
+        for (const double depth : pass_depths(job_.stated)) {
+            straight(put(0));
+            down_or_up(depth);
+            for (const double ring : rings) {
+                straight(put(ring));
+                turn(put(-ring), put(0), true);
+                turn(put(ring), put(0), true);
+            }
+        }
     }
 
     void round(const RouterPlace &place, const RouterContour &contour, double depth) {
@@ -146,7 +168,8 @@ std::string what_it_is_for(const RouterTemplate &which, const Voice &voice) {
     return joined(all);
 }
 
-void add_stated(std::string &head, const RouterOptions &o, const Voice &voice) {
+void add_stated(std::string &head, const RouterOptions &o, const std::vector<RouterTemplate> &templates,
+                const Voice &voice) {
     const auto say = [&](const std::string &sentence) { head += as_comment(sentence); };
     say(voice.say("Board %1 by %2, %3 thick, its length along X. Zero: its lower left corner, Z at its top.",
                   mm(o.board->length), mm(o.board->width), mm(o.board->thickness)));
@@ -165,6 +188,12 @@ void add_stated(std::string &head, const RouterOptions &o, const Voice &voice) {
             "Marks of shoulders and level lines are grooves %1 deep and as wide as the tool: the line "
             "is their middle.",
             mm(*o.scribe)));
+    const bool holes =
+        std::ranges::any_of(templates, [](const RouterTemplate &t) { return !t.holes.empty(); });
+    if (holes)
+        say(voice.say(
+            "Holes are cut before the outline, through and from their middle outward; nothing is left "
+            "standing in them."));
     say(voice.say("Each template is held by tabs %1 wide and %2 high: cut them when the board is off the "
                   "machine.",
                   mm(o.tab_width), mm(o.tab_height)));
@@ -176,7 +205,7 @@ std::string head_of(const RouterJob &job, std::size_t board, const std::string &
     std::string head =
         as_comment(voice.say("%1: templates, board %2 of %3", house, board + 1, job.boards.size()));
     head += as_comment(voice.words(router_caution()));
-    add_stated(head, job.stated, voice);
+    add_stated(head, job.stated, job.templates, voice);
     for (const Said &left_out : job.left_out)
         head += as_comment(voice.words(left_out));
     for (const RouterPlace &place : job.boards[board]) {

@@ -35,12 +35,22 @@ bool is_near(Vec2 a, Vec2 b) {
     return std::hypot(a.x - b.x, a.y - b.y) <= same_template_by;
 }
 
-/// The same outline point by point, and the same marks.
-bool lies_on(const RouterTemplate &other, const std::vector<Vec2> &ring, Vec2 low,
-             const std::vector<RouterMark> &marks) {
+/// What is on a template, from its lower left corner.
+struct OnTemplate {
+    std::vector<RouterMark> marks;
+    std::vector<RouterHole> holes;
+    bool none() const { return marks.empty() && holes.empty(); }
+};
+
+/// The same outline point by point, and the same marks and holes.
+bool lies_on(const RouterTemplate &other, const std::vector<Vec2> &ring, Vec2 low, const OnTemplate &on) {
     return std::ranges::equal(other.outline, ring, [&](Vec2 a, Vec2 b) { return is_near(a, b - low); }) &&
-           std::ranges::equal(other.marks, marks, [](const RouterMark &a, const RouterMark &b) {
-               return is_near(a.from, b.from) && is_near(a.to, b.to);
+           std::ranges::equal(other.marks, on.marks,
+                              [](const RouterMark &a, const RouterMark &b) {
+                                  return is_near(a.from, b.from) && is_near(a.to, b.to);
+                              }) &&
+           std::ranges::equal(other.holes, on.holes, [](const RouterHole &a, const RouterHole &b) {
+               return is_near(a.middle, b.middle) && std::abs(a.diameter - b.diameter) <= same_as_tool_by;
            });
 }
 
@@ -67,14 +77,11 @@ class Maker {
             return job_.left_out.push_back(
                 said("the outline of %1 crosses itself or has no inside: it cannot be cut out", shape.name));
         const auto [low, high] = extent_of(ring);
-        std::vector<RouterMark> marks;
-        if (job_.stated.scribe)
-            for (const RouterMark &mark : shape.marks)
-                marks.push_back({mark.from - low, mark.to - low});
+        OnTemplate on = on_template(shape, ring, low);
         for (RouterTemplate &other : job_.templates) {
-            if (!marks.empty() || !other.marks.empty()) {
+            if (!on.none() || !other.marks.empty() || !other.holes.empty()) {
                 // Turned or turned over, its marks would lie elsewhere, or underneath.
-                if (!lies_on(other, ring, low, marks)) continue;
+                if (!lies_on(other, ring, low, on)) continue;
                 return other.uses.push_back({shape.name, false});
             }
             const bool alike = are_alike(other.outline, ring, same_template_by);
@@ -87,8 +94,42 @@ class Maker {
         made.uses = {{shape.name, false}};
         made.outline = std::move(ring);
         made.size = high - low;
-        made.marks = std::move(marks);
+        made.marks = std::move(on.marks);
+        made.holes = std::move(on.holes);
         job_.templates.push_back(std::move(made));
+    }
+
+    OnTemplate on_template(const RouterShape &shape, const std::vector<Vec2> &ring, Vec2 low) {
+        OnTemplate on;
+        if (job_.stated.scribe)
+            for (const RouterMark &mark : shape.marks)
+                on.marks.push_back({mark.from - low, mark.to - low});
+        for (const RouterHole &hole : shape.holes)
+            if (is_cut(hole, shape, ring)) on.holes.push_back({hole.middle - low, hole.diameter});
+        return on;
+    }
+
+    /// Else it is said why not; the template is cut without it.
+    bool is_cut(const RouterHole &hole, const RouterShape &shape, const std::vector<Vec2> &ring) {
+        constexpr double least_web = 2; // mm of board that hold between a hole and what is cut beside it
+        const double tool = *job_.stated.tool;
+        if (hole.diameter < tool - same_as_tool_by) {
+            job_.left_out.push_back(
+                said("the hole of %1 in %2 is narrower than the tool of %3: it is left out, and "
+                     "is bored by hand from the sheets",
+                     fine(hole.diameter), shape.name, fine(tool)));
+            return false;
+        }
+        bool clear = distance_to(ring, hole.middle) >= hole.diameter / 2 + least_web;
+        for (const RouterHole &other : shape.holes)
+            clear = clear && (&other == &hole || length(other.middle - hole.middle) >=
+                                                     (other.diameter + hole.diameter) / 2 + least_web);
+        if (!clear)
+            job_.left_out.push_back(
+                said("the hole of %1 in %2 leaves less than %3 of board beside it: it is left out, "
+                     "and is bored by hand from the sheets",
+                     fine(hole.diameter), shape.name, fine(least_web)));
+        return clear;
     }
 
     /// False where it is no template for a router.
@@ -170,6 +211,17 @@ std::variant<RouterJob, RouterProblems> router_job(const std::vector<RouterShape
         problems.push_back(each.what);
     if (!problems.empty()) return problems;
     return Maker(shapes, completed(options)).made();
+}
+
+std::vector<double> rings_of(const RouterHole &hole, double tool) {
+    constexpr double share = 0.4; // of the tool from ring to ring: each overlaps the one within it
+    const double outermost = (hole.diameter - tool) / 2;
+    if (outermost <= same_as_tool_by / 2) return {};
+    const int count = static_cast<int>(std::ceil(outermost / (share * tool)));
+    std::vector<double> rings;
+    for (int ring = 1; ring <= count; ++ring)
+        rings.push_back(outermost * ring / count);
+    return rings;
 }
 
 Vec2 on_board(const RouterJob &job, const RouterPlace &place, Vec2 point) {

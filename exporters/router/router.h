@@ -62,11 +62,18 @@ struct RouterMark {
     Vec2 from, to;
 };
 
+/// A round hole through a template, to bore by.
+struct RouterHole {
+    Vec2 middle;
+    double diameter = 0;
+};
+
 /// What is to be cut out: its outline stays, the wood round it goes.
 struct RouterShape {
     std::string name;
     std::vector<Vec2> outline; ///< closed, counter-clockwise, does not cross itself
-    std::vector<RouterMark> marks;
+    std::vector<RouterMark> marks = {};
+    std::vector<RouterHole> holes = {}; ///< within the outline
 };
 
 /// An inner corner that a round tool leaves full.
@@ -104,6 +111,7 @@ struct RouterTemplate {
     RouterContour contour;
     std::vector<InnerCorner> corners;
     std::vector<RouterMark> marks; ///< cut before the outline; empty where no depth is stated
+    std::vector<RouterHole> holes; ///< likewise; those that the tool can make
 };
 
 struct RouterPlace {
@@ -118,11 +126,13 @@ struct RouterJob {
     RouterOptions stated; ///< complete: each has a value
     std::vector<RouterTemplate> templates;
     std::vector<std::vector<RouterPlace>> boards;
-    RouterProblems left_out; ///< shapes that no router cuts, each with its name
+    RouterProblems left_out; ///< shapes and holes that are not cut, each with the shape's name
 };
 
 /// Shapes alike by this are one template.
 inline constexpr double same_template_by = 0.02;
+/// A hole as wide as the tool to within this is bored straight down; a wider one is cleared in rings.
+inline constexpr double same_as_tool_by = 0.02;
 /// The least air round a template: the groove, the lead beside it and a web that holds.
 double least_air(double tool);
 double usual_air(double tool);
@@ -133,6 +143,10 @@ std::vector<double> pass_depths(const RouterOptions &complete);
 /// would help is left out of the job; where that is all, it is what stands against it.
 std::variant<RouterJob, RouterProblems> router_job(const std::vector<RouterShape> &shapes,
                                                    const RouterOptions &options);
+
+/// How far off the hole's middle the tool goes round it, ring by ring from its middle, so that nothing is
+/// left standing in it; empty where the tool is as wide as the hole.
+std::vector<double> rings_of(const RouterHole &hole, double tool);
 
 /// Where a point of the template lies on the board.
 Vec2 on_board(const RouterJob &job, const RouterPlace &place, Vec2 point);

@@ -28,8 +28,11 @@ std::vector<RouterMark> marks_of(const sheets::PatternFace &face) {
 std::vector<RouterShape> shapes_of(const Layout &layout) {
     std::vector<RouterShape> shapes;
     for (const sheets::Pattern &pattern : sheets::patterns_of(layout))
-        for (const sheets::PatternFace &face : pattern.faces)
+        for (const sheets::PatternFace &face : pattern.faces) {
             shapes.push_back({face.name, face.outline, marks_of(face)});
+            for (const sheets::Circle &hole : face.holes)
+                shapes.back().holes.push_back({hole.centre, 2 * hole.radius});
+        }
     return shapes;
 }
 
@@ -173,6 +176,101 @@ TEST_CASE("marks are cut as deep as is stated, on each template that has them, a
     CHECK(tells(refused({plate()}, deep), "more than one pass takes off: at most 3"));
     deep.scribe = 0;
     CHECK(tells(refused({plate()}, deep), "over 0 and at most half of the board"));
+}
+
+TEST_CASE("holes as wide as the tool are bored, wider ones are cleared, narrower ones are told and left") {
+    RouterShape bored = plate();
+    bored.name = "bored";
+    bored.holes = {{{25, 25}, 6}, {{60, 45}, 9}, {{110, 45}, 31.75}, {{25, 60}, 4}};
+    RouterOptions options = all_stated();
+    options.board = RouterBoardSize{500, 300, 12};
+    const std::vector<RouterShape> shapes{bored, plate()};
+    const RouterJob job = job_of(shapes, options);
+    CHECK(job.templates.size() == 2); // with holes it is no template of the plain one
+    CHECK(job.templates[0].holes.size() == 3);
+    REQUIRE(job.left_out.size() == 1);
+    CHECK(
+        english(job.left_out[0]).find("the hole of 4.00 mm in bored is narrower than the tool of 6.00 mm") ==
+        0);
+    CHECK(faults_of_job(job, shapes) == Faults{});
+    CHECK(rings_of({{}, 6}, 6).empty());
+    CHECK(rings_of({{}, 31.75}, 6).back() == (31.75 - 6) / 2);
+    const std::string program = program_text(job, 0, "Test", Voice());
+    CHECK_THAT(program, ContainsSubstring("Holes are cut before the outline"));
+    const auto faults = [&](const std::vector<RouterShape> &wanted) {
+        return router_test::faults_of(program, setting_of(job.stated), wanted_on(job, 0, wanted),
+                                      corners_on(job, 0));
+    };
+    // The simulator finds a hole that is a tenth of a millimetre too narrow, too wide, elsewhere, or not
+    // there.
+    for (const double wrong : {31.55, 31.95}) {
+        std::vector<RouterShape> other = shapes;
+        other[0].holes[2].diameter = wrong;
+        CHECK_FALSE(faults(other).empty());
+    }
+    std::vector<RouterShape> moved = shapes, gone = shapes;
+    moved[0].holes[1].middle.x += 0.2;
+    CHECK_FALSE(faults(moved).empty());
+    gone[0].holes.erase(gone[0].holes.begin());
+    CHECK(tells(faults(gone), "cuts into bored"));
+    // An island left standing would be thrown by the tool.
+    RouterHole wide{{110, 45}, 60};
+    bored.holes = {wide};
+    CHECK(faults_of_job(job_of({bored}, options), {bored}) == Faults{});
+    bored.holes = {{{8, 40}, 14}};
+    const RouterJob border = job_of({bored}, options);
+    REQUIRE(border.left_out.size() == 1);
+    CHECK(tells({english(border.left_out[0])}, "leaves less than 2.00 mm of board"));
+}
+
+TEST_CASE("any holes with any tool are cut as they are wanted") {
+    std::size_t cut = 0;
+    CHECK(rc::check([&] {
+        RouterShape bored = plate();
+        const int count = *rc::gen::inRange(1, 4);
+        for (int i = 0; i < count; ++i)
+            bored.holes.push_back({{*rc::gen::inRange(100, 1300) / 10.0, *rc::gen::inRange(100, 800) / 10.0},
+                                   *rc::gen::inRange(30, 400) / 10.0});
+        RouterOptions options = all_stated();
+        options.board = RouterBoardSize{500, 300, *rc::gen::element(6.0, 12.0, 18.0)};
+        options.tool = *rc::gen::element(3.0, 6.0, 6.35, 12.0);
+        options.depth_step = *rc::gen::element(1.5, 4.0, 25.0);
+        const auto made = router_job({bored}, options);
+        if (!std::holds_alternative<RouterJob>(made)) RC_DISCARD("no room for tabs");
+        const RouterJob &job = std::get<RouterJob>(made);
+        RC_ASSERT(job.left_out.size() + job.templates[0].holes.size() == bored.holes.size());
+        RouterShape wanted = bored; // those that are not told as left out
+        wanted.holes = job.templates[0].holes;
+        cut += wanted.holes.size();
+        const Faults faults = faults_of_job(job, {wanted});
+        if (!faults.empty()) RC_LOG() << faults.front() << "\n";
+        RC_ASSERT(faults.empty());
+    }));
+    std::printf("random holes: %zu cut\n", cut);
+    CHECK(cut > 10);
+}
+
+TEST_CASE("a rod through a corner is on its template from above, in shell, joist and on boards") {
+    const auto read = read_document_file(std::filesystem::path(ROUNDLAY_DEMOS) / "one-room.roundlay");
+    REQUIRE(read.shell);
+    Layout layout = lay_out(*read.shell);
+    std::size_t before = shapes_of(layout).size();
+    Piece &piece = layout.pieces[Index<Piece>(0)];
+    piece.cuts.emplace_back(Bore{.x = 60,
+                                 .y = piece.blank.width / 2,
+                                 .z_from = 0,
+                                 .z_to = piece.blank.height,
+                                 .diameter = 22,
+                                 .use = BoreUse::rod});
+    const auto shapes = shapes_of(layout);
+    CHECK(shapes.size() > before);
+    const auto bored = std::ranges::find_if(shapes, [](const RouterShape &s) { return !s.holes.empty(); });
+    REQUIRE(bored != shapes.end());
+    CHECK(bored->name.find("above") != std::string::npos);
+    CHECK(std::abs(std::abs(bored->holes[0].middle.x) - 60) < 1e-9);
+    CHECK(bored->holes[0].diameter == 22);
+    const RouterJob job = job_of({*bored}, all_stated());
+    CHECK(faults_of_job(job, {*bored}) == Faults{});
 }
 
 TEST_CASE("the simulator finds what is planted") {

@@ -31,10 +31,22 @@ HewnFace from_end(const HewnFace &face, End end, double length) {
     return end == End::datum ? face : HewnFace{face.at(length), -face.per_mm};
 }
 
+bool alike(const JointBore &a, const JointBore &b) {
+    return near(a.x, b.x) && near(a.y, b.y) && near(a.diameter, b.diameter) && a.from_top == b.from_top;
+}
+
+/// Where nothing is bored nobody looks at the side faces.
+bool are_bored_alike(const Joint &a, const Joint &b) {
+    const auto same = [](const JointBore &x, const JointBore &y) { return alike(x, y); };
+    return std::ranges::equal(a.bores, b.bores, same) &&
+           (a.bores.empty() || (alike(a.outside, b.outside) && alike(a.inside, b.inside)));
+}
+
 bool alike(const Joint &a, const Joint &b) {
-    return a.end == b.end && a.within == b.within && near(a.length, b.length) && alike(a.starts, b.starts) &&
-           near(a.width, b.width) && near(a.height, b.height) && near(a.across_end, b.across_end) &&
-           alike(a.top, b.top) && alike(a.under, b.under) && alike(a.line, b.line) &&
+    return are_bored_alike(a, b) && a.end == b.end && a.within == b.within && near(a.length, b.length) &&
+           alike(a.starts, b.starts) && near(a.width, b.width) && near(a.height, b.height) &&
+           near(a.across_end, b.across_end) && alike(a.top, b.top) && alike(a.under, b.under) &&
+           alike(a.line, b.line) &&
            std::equal(a.cuts.begin(), a.cuts.end(), b.cuts.begin(), b.cuts.end(),
                       [](const JointCut &x, const JointCut &y) { return alike(x, y); });
 }
@@ -48,6 +60,21 @@ JointCut from_end(const Notch &n, double length) {
         return {n.cut->side, n.from, n.to, n.outside_from, n.outside_to, n.inside_from, n.inside_to};
     return {n.cut->side, from_far(n.to, length), from_far(n.from, length), n.outside_to, n.outside_from,
             n.inside_to, n.inside_from};
+}
+
+/// What is bored from above or underneath in that stretch of log, and shows whole on its template. `place`:
+/// where along the template a place along the log is.
+template <typename Place>
+std::vector<JointBore> bores_in(const Features &features, double length, const Place &place) {
+    std::vector<JointBore> bores;
+    for (const PegHole &hole : features.pegs) {
+        const Bore &bore = *hole.bore;
+        const double x = place(bore.x), half = bore.diameter / 2;
+        if (x - half > 0 && x + half < length)
+            bores.push_back({x, bore.y, bore.diameter, bore.from_top || bore.through});
+    }
+    std::ranges::sort(bores, {}, &JointBore::x);
+    return bores;
 }
 
 Joint joint_at(const Features &features, End end) {
@@ -69,6 +96,10 @@ Joint joint_at(const Features &features, End end) {
     for (const JointCut &cut : joint.cuts)
         joint.length = std::max(joint.length, std::max(cut.far.outside, cut.far.inside) + past_shoulder);
     joint.length = std::min(joint.length, piece.blank.length);
+    joint.outside = from_end(features.outside, end, piece.blank.length);
+    joint.inside = from_end(features.inside, end, piece.blank.length);
+    joint.bores = bores_in(features, joint.length,
+                           [&](double x) { return end == End::datum ? x : piece.blank.length - x; });
     return joint;
 }
 
@@ -122,6 +153,9 @@ Joint joint_within(const Features &features, const std::string &corner) {
         if (is_run_past(n, corner)) joint.cuts.push_back(cut_from(n, from));
     std::sort(joint.cuts.begin(), joint.cuts.end(),
               [](const JointCut &a, const JointCut &b) { return a.side < b.side; });
+    joint.outside = {features.outside.at(from), features.outside.per_mm};
+    joint.inside = {features.inside.at(from), features.inside.per_mm};
+    joint.bores = bores_in(features, joint.length, [from = from](double x) { return x - from; });
     return joint;
 }
 

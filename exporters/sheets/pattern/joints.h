@@ -20,6 +20,12 @@ struct JointCut {
     double outside_near = 0, outside_far = 0, inside_near = 0, inside_far = 0; ///< heights of the seam
 };
 
+/// A bore in a joint's stretch of log, measured as its cuts are.
+struct JointBore {
+    double x = 0, y = 0, diameter = 0; ///< y from the blank's outside face inward
+    bool from_top = true;              ///< it is bored from above, or through; else from underneath
+};
+
 struct Joint {
     std::string name;             ///< "T1", "T2" …
     End end = End::datum;         ///< which end of the log, so which way it faces
@@ -31,6 +37,8 @@ struct Joint {
     SawLine starts;    ///< where the log ends, from its blank's end; a slant where walls are not square
     double length = 0; ///< of log that the template shows: past the last shoulder
     std::vector<JointCut> cuts;
+    HewnFace outside, inside; ///< the side faces, from the blank's outside face inward
+    std::vector<JointBore> bores;
     std::vector<std::string> tags; ///< of the logs that have it
 };
 

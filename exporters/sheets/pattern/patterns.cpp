@@ -67,6 +67,38 @@ double half_width(const Features &features, End end, double from_end) {
     return (features.innermost(x) - features.outermost(x)) / 2;
 }
 
+/// The log from above or from underneath, as far as the template goes, with what is bored from there; no
+/// holes where nothing is.
+PatternFace bored_face(const Joint &joint, bool above, const Words &words) {
+    const bool mirrored = above == (joint.end == End::far);
+    const auto seen = [&](double x, double y) { return Vec2{mirrored ? -x : x, y}; };
+    const SawLine &starts = joint.starts;
+    const double to = joint.length;
+    PatternFace face{above ? words.say("%1 above", joint.name) : words.say("%1 underneath", joint.name),
+                     {seen(starts.outside, joint.outside.at(starts.outside)), seen(to, joint.outside.at(to)),
+                      seen(to, joint.inside.at(to)), seen(starts.inside, joint.inside.at(starts.inside))},
+                     {}};
+    if (mirrored) std::ranges::reverse(face.outline);
+    for (const JointBore &bore : joint.bores)
+        if (bore.from_top == above)
+            face.holes.push_back({seen(bore.x, bore.y), bore.diameter / 2, Line::visible, ""});
+    return face;
+}
+
+/// What is bored through a timber's end from above, or from both sides, seen from above with its axis along
+/// x.
+std::vector<Circle> holes_in(End end, double beyond, const Features &features) {
+    std::vector<Circle> holes;
+    for (const PegHole &hole : features.pegs) {
+        const Bore &bore = *hole.bore;
+        const double x = end == End::datum ? bore.x : features.blank.length - bore.x;
+        const double y = bore.y - (features.innermost(bore.x) + features.outermost(bore.x)) / 2;
+        if ((bore.from_top || bore.through) && x > 0 && x + bore.diameter / 2 < beyond)
+            holes.push_back({{x, end == End::datum ? y : -y}, bore.diameter / 2, Line::visible, ""});
+    }
+    return holes;
+}
+
 /// From the joist's end, its axis along x; the shoulder at the neck is part of the outline where there is
 /// one.
 Pattern pattern_of(const TailedEnd &tail, const Features &features, const Words &words) {
@@ -74,8 +106,13 @@ Pattern pattern_of(const TailedEnd &tail, const Features &features, const Words 
     std::vector<Vec2> lower{{0, -tail.width_at_end / 2}, {tail.length, -tail.width_at_neck / 2}};
     if (std::abs(tail.width_at_neck / 2 - at_neck) > alike_by) lower.push_back({tail.length, -at_neck});
     lower.push_back({beyond, -half_width(features, tail.end, beyond)});
-    return {"", words.say("joist's end from above"), features.blank.width, features.blank.height, false,
-            {}, {{"", evenly_about_axis(lower), {}}}};
+    return {"",
+            words.say("joist's end from above"),
+            features.blank.width,
+            features.blank.height,
+            false,
+            {},
+            {{"", evenly_about_axis(lower), {}, holes_in(tail.end, beyond, features)}}};
 }
 
 /// From the face that it opens in as that is hewn, into the log along x.
@@ -94,7 +131,10 @@ bool alike(const Pattern &a, const Pattern &b) {
     if (a.where != b.where) return false;
     const auto &p = a.faces.at(0).outline, &q = b.faces.at(0).outline;
     return std::equal(p.begin(), p.end(), q.begin(), q.end(),
-                      [](Vec2 u, Vec2 v) { return length(u - v) < alike_by; });
+                      [](Vec2 u, Vec2 v) { return length(u - v) < alike_by; }) &&
+           std::ranges::equal(a.faces.at(0).holes, b.faces.at(0).holes, [](const Circle &u, const Circle &v) {
+               return length(u.centre - v.centre) < alike_by && std::abs(u.radius - v.radius) < alike_by;
+           });
 }
 
 /// Adds a shape seen from above, or the tag to one that is alike.
@@ -128,6 +168,9 @@ Pattern pattern_of(const Joint &joint, const Words &words) {
     const std::vector<Vec2> end = end_outline_of(joint);
     if (!end.empty())
         pattern.faces.push_back({words.say("%1 end", joint.name), end, end_level_mark(joint, end)});
+    for (const bool above : {true, false})
+        if (PatternFace face = bored_face(joint, above, words); !face.holes.empty())
+            pattern.faces.push_back(std::move(face));
     return pattern;
 }
 

@@ -13,9 +13,10 @@ namespace roundlay::sheets {
 inline constexpr const char *score_layer = "MARK-LINE"; ///< of marks for a machine
 
 struct PatternFace {
-    std::string name;          ///< "T1 outside"
-    std::vector<Vec2> outline; ///< closed, millimetres of wood
-    std::vector<Path> marks;   ///< inside the outline
+    std::string name;               ///< "T1 outside"
+    std::vector<Vec2> outline;      ///< closed, millimetres of wood
+    std::vector<Path> marks;        ///< inside the outline
+    std::vector<Circle> holes = {}; ///< through the template, to bore by
 };
 
 struct Pattern {
@@ -27,7 +28,8 @@ struct Pattern {
     std::vector<PatternFace> faces;
 };
 
-/// Outside, inside and end face of the joint.
+/// Outside, inside and end face of the joint; where something is bored through its stretch of log from above
+/// or underneath, that face with the holes too.
 Pattern pattern_of(const Joint &joint, const Words &words);
 
 /// Joints in the order of distinct_joints(), then tailed ends of joists, then pockets; alike to a hundredth

@@ -23,6 +23,8 @@ std::vector<Stroke> strokes_of_face(const PatternFace &face, bool mirror) {
         low = {std::min({low.x, a.x, b.x}), std::min({low.y, a.y, b.y})};
     for (const Path &mark : face.marks)
         all.emplace_back(put(mark.points.front()), put(mark.points.back()));
+    for (const Circle &hole : face.holes) // told by its middle and how wide it is
+        all.emplace_back(put(hole.centre), put(hole.centre) + Vec2{0, hole.radius});
     for (auto &[a, b] : all)
         a = a - low, b = b - low;
     return all;

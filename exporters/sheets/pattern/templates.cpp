@@ -36,6 +36,12 @@ Board outlined(const PatternFace &face) {
     board.add(Path{face.outline, true, Line::visible, ""});
     for (const Path &mark : face.marks)
         board.add(mark);
+    for (const Circle &hole : face.holes) {
+        board.add(hole);
+        constexpr double cross = 3; // mm
+        for (const Vec2 arm : {Vec2{cross, 0}, Vec2{0, cross}})
+            board.add(Path{{hole.centre - arm, hole.centre + arm}, false, Line::centre, ""});
+    }
     return board;
 }
 
@@ -167,6 +173,9 @@ Sheet template_drawing(const std::vector<Pattern> &patterns) {
             sheet.items.push_back(moved(Item(Path{face.outline, true, Line::visible, outline_layer}), by));
             for (const Path &mark : face.marks)
                 sheet.items.push_back(moved(Item(mark), by));
+            for (const Circle &hole : face.holes)
+                sheet.items.push_back(
+                    moved(Item(Circle{hole.centre, hole.radius, Line::visible, outline_layer}), by));
             constexpr double over_line = 10; // the level line runs by the middle of what stands upright
             Text name = words_at(face.name,
                                  Vec2{box.centre().x, box.centre().y + (pattern.stands ? over_line : 0)} + by,

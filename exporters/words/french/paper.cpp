@@ -18,6 +18,7 @@ constexpr Entry entries[] = {
     {"%1 piece: %2", "%1 pièce : %2"},
     {"%1 pieces: %2", "%1 pièces : %2"},
     {"%1 to %2", "%1 à %2"},
+    {"%1 underneath", "%1 de dessous"},
     {"%1, continued", "%1, suite"},
     {", %1 of %2", ", %1 de %2"},
     {"100 mm", "100 mm"},

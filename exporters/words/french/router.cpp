@@ -32,6 +32,10 @@ constexpr Entry entries[] = {
     {"Each template is held by tabs %1 wide and %2 high: cut them when the board is off the machine.",
      "Chaque gabarit est tenu par des attaches larges de %1 et hautes de %2 : à couper quand le panneau "
      "n’est plus sur la machine."},
+    {"Holes are cut before the outline, through and from their middle outward; nothing is left standing in "
+     "them.",
+     "Les trous sont coupés avant le contour, de part en part et du milieu vers l’extérieur ; rien n’y reste "
+     "debout."},
     {"Marks of shoulders and level lines are grooves %1 deep and as wide as the tool: the line is their "
      "middle.",
      "Les repères des épaulements et des lignes de niveau sont des rainures profondes de %1 et larges comme "
@@ -104,6 +108,14 @@ constexpr Entry entries[] = {
      "needed",
      "le panneau de %1 sur %2 est plus petit que %3, qui fait %4 sur %5 : avec ses marges, il faut un "
      "panneau de %6 sur %7"},
+    {"the hole of %1 in %2 is narrower than the tool of %3: it is left out, and is bored by hand from the "
+     "sheets",
+     "le trou de %1 dans %2 est plus étroit que l’outil de %3 : il est laissé de côté et se perce à la main "
+     "d’après les feuilles"},
+    {"the hole of %1 in %2 leaves less than %3 of board beside it: it is left out, and is bored by hand from "
+     "the sheets",
+     "le trou de %1 dans %2 laisse moins de %3 de panneau à côté de lui : il est laissé de côté et se perce "
+     "à la main d’après les feuilles"},
     {"the outline of %1 crosses itself or has no inside: it cannot be cut out",
      "le contour de %1 se croise ou n’a pas d’intérieur : il ne peut être découpé"},
     {"the safe height of %1 lies below the board’s top or on it, and rapid moves would run through wood: %2 "

@@ -120,6 +120,8 @@ class Board {
                                     std::hypot((a.x + b.x) / 2 - x, (a.y + b.y) / 2 - y)});
                     if ((a.y > y) != (b.y > y) && x < a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x)) in = !in;
                 }
+                for (const auto &[middle, diameter] : one.holes)
+                    off = std::min(off, std::hypot(middle.x - x, middle.y - y) - diameter / 2);
                 if (in && off > farthest)
                     farthest = off, best = index(static_cast<int>(x / cell), static_cast<int>(y / cell));
             }

@@ -32,7 +32,7 @@ std::vector<router_test::Wanted> wanted_on(const RouterJob &job, std::size_t boa
             low = {std::min(low.x, p.x), std::min(low.y, p.y)};
             high = {std::max(high.x, p.x), std::max(high.y, p.y)};
         }
-        router_test::Wanted one{name, {}, {}};
+        router_test::Wanted one{name, {}, {}, {}};
         const auto put = [&, turned = place.turned, corner = place.at](Vec2 p) {
             const double x = turned ? high.y - p.y : p.x - low.x, y = turned ? p.x - low.x : p.y - low.y;
             return router_test::Point{corner.x + x, corner.y + y};
@@ -40,6 +40,9 @@ std::vector<router_test::Wanted> wanted_on(const RouterJob &job, std::size_t boa
         if (job.stated.scribe)
             for (const RouterMark &mark : shape->marks)
                 one.marks.emplace_back(put(mark.from), put(mark.to));
+        for (const RouterHole &hole : shape->holes)
+            if (hole.diameter >= *job.stated.tool - same_as_tool_by)
+                one.holes.emplace_back(put(hole.middle), hole.diameter);
         for (const Vec2 p : shape->outline) {
             const router_test::Point at = put(p);
             if (one.outline.empty() ||

@@ -75,7 +75,7 @@ class Judge {
     void gouges(const std::vector<Bit> &bits, const Wanted &wanted) {
         const auto &ring = wanted.outline;
         for (const Bit &bit : bits) {
-            if (std::min(bit.za, bit.zb) >= 0 || is_of_mark(bit, wanted)) continue;
+            if (std::min(bit.za, bit.zb) >= 0 || is_of_mark(bit, wanted) || is_in_hole(bit, wanted)) continue;
             bool wood = inside(ring, bit.a) || inside(ring, bit.b);
             for (std::size_t i = 0; i < ring.size() && !wood; ++i)
                 wood = between_segments(bit.a, bit.b, ring[i], ring[(i + 1) % ring.size()]) <
@@ -144,6 +144,19 @@ class Judge {
             }
     }
 
+    /// Each is cut through to its border, and nothing stands in it.
+    void holes(const std::vector<Bit> &bits, const Wanted &wanted) {
+        constexpr double turn = 0.02; // radians
+        for (const auto &[middle, diameter] : wanted.holes)
+            for (double off = diameter / 2 - 1e-6; off > -apart; off -= apart)
+                for (double at = 0; at<6.28; at += off> 2 ? turn : 0.3) {
+                    const double r = std::max(off, 0.0);
+                    const Point p{middle.x + r * std::cos(at), middle.y + r * std::sin(at)};
+                    if (!is_cut(bits, p, -s_.thickness))
+                        return fault_at(p, wanted.name + " lacks a hole, or something stands in it");
+                }
+    }
+
     std::vector<std::string> take() { return std::move(faults_); }
 
   private:
@@ -153,6 +166,17 @@ class Judge {
         return std::ranges::any_of(wanted.marks, [&](const auto &mark) {
             return from_segment(mark.first, mark.second, bit.a) < within &&
                    from_segment(mark.first, mark.second, bit.b) < within;
+        });
+    }
+
+    /// The tool stays within it.
+    bool is_in_hole(const Bit &bit, const Wanted &wanted) const {
+        return std::ranges::any_of(wanted.holes, [&](const auto &hole) {
+            const auto within_it = [&](Point p) {
+                return std::hypot(p.x - hole.first.x, p.y - hole.first.y) + s_.tool / 2 <=
+                       hole.second / 2 + within;
+            };
+            return within_it(bit.a) && within_it(bit.b);
         });
     }
 
@@ -166,8 +190,9 @@ class Judge {
 
     bool is_cut(const std::vector<Bit> &bits, Point p, double depth) const {
         return std::ranges::any_of(bits, [&](const Bit &bit) {
-            return std::max(bit.za, bit.zb) <= depth + 0.0006 &&
-                   from_segment(bit.a, bit.b, p) <= s_.tool / 2 + within;
+            const bool straight_down = bit.a.x == bit.b.x && bit.a.y == bit.b.y;
+            const double z = straight_down ? std::min(bit.za, bit.zb) : std::max(bit.za, bit.zb);
+            return z <= depth + 0.0006 && from_segment(bit.a, bit.b, p) <= s_.tool / 2 + within;
         });
     }
 
@@ -222,6 +247,7 @@ std::vector<std::string> faults_of(const std::string &program, const Setting &se
         judge.gouges(near, one);
         judge.left(near, one);
         judge.marks(near, one);
+        judge.holes(near, one);
     }
     std::vector<std::string> faults = judge.take();
     const auto of_board = board_faults(read.bits, setting, wanted);

@@ -18,7 +18,8 @@ struct KnownCorner {
 struct Wanted {
     std::string name;
     std::vector<Point> outline;
-    std::vector<std::pair<Point, Point>> marks = {}; ///< grooves on it, by their middle
+    std::vector<std::pair<Point, Point>> marks = {};  ///< grooves on it, by their middle
+    std::vector<std::pair<Point, double>> holes = {}; ///< through it: middle and diameter
 };
 
 struct Setting {
