@@ -211,7 +211,8 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout,
                  notes,
                  totals,
                  order_step(shell.units).mm(),
-                 peg_step(shell.units).mm()};
+                 peg_step(shell.units).mm(),
+                 shell.pegs.bored == PegBoring::in_place};
     const WallStanding stands = standing_in_all(layout);
     list.rounds = layout.rounds, list.most_logs = stands.logs;
     list.height = layout.height, list.lowest = stands.lowest, list.highest = stands.highest;

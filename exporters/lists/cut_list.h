@@ -71,6 +71,7 @@ struct CutList {
     Totals totals;                              ///< of the pieces
     double order_step = 0;                      ///< mm
     double peg_step = 0;                        ///< mm
+    bool pegs_in_place = false;                 ///< no cut sheet has their bores
     int rounds = 0, most_logs = 0;              ///< as stated, and one on another in the walls that have most
     double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };

@@ -134,6 +134,10 @@ Table piece_table(const CutList &list) {
 }
 
 std::string peg_words(const CutList &list) {
+    if (list.pegs_in_place)
+        return list.voice.say("lengths are rounded up to the next %1; each peg is cut to its own bore, which "
+                              "the elevation of its wall says",
+                              in_mm(list.peg_step));
     return list.voice.say("lengths are rounded up to the next %1; each peg is cut to its own bore, which the "
                           "cut sheets say",
                           in_mm(list.peg_step));

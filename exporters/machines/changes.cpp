@@ -52,6 +52,14 @@ void add_bores(std::vector<Change> &all, const Machine &machine, const Shell &sh
     if (change.shell != shell) all.push_back(std::move(change));
 }
 
+void add_boring_in_place(std::vector<Change> &all, const Shell &shell) {
+    if (!shell.pegs.wanted || shell.pegs.bored == PegBoring::in_place) return;
+    Change change{said("pegs that are bored in place, as each log is laid"), shell};
+    change.shell.pegs.bored = PegBoring::in_place;
+    change.shell.pegs.draw = {};
+    all.push_back(std::move(change));
+}
+
 void add_slopes(std::vector<Change> &all, const Machine &machine, const Shell &shell) {
     if (shell.notch.kind == NotchKind::saddle) return;
     if (machine.tilt > 0) {
@@ -89,6 +97,7 @@ void add_pockets(std::vector<Change> &all, const Shell &shell) {
 std::vector<Change> to_try(const Machine &machine, const Shell &shell) {
     std::vector<Change> all;
     add_bores(all, machine, shell);
+    add_boring_in_place(all, shell);
     add_slopes(all, machine, shell);
     add_grooves(all, machine, shell);
     add_pockets(all, shell);

@@ -344,6 +344,26 @@ TEST_CASE("labels as they are bought take all tags whole, each in its own label,
         }
 }
 
+TEST_CASE("labels without room are refused with a size that does, which is tried") {
+    for (const std::string name : {"one-room", "old-house"})
+        for (const Language language : {Language::english, Language::french}) {
+            const LaidShell shell = demo(name);
+            SheetOptions options = full_options(Paper::a4);
+            options.fields.language = language;
+            options.labels = LabelStock{70, 37, 3, 8, 0, 0, 0, 0};
+            const Draft draft{shell.shell, shell.layout, shell.bodies, options};
+            const auto refused = tag_fault(draft);
+            REQUIRE(refused);
+            std::vector<double> lengths;
+            for (const Amount &amount : refused->amounts)
+                if (const auto *length = std::get_if<LengthAmount>(&amount.value()))
+                    lengths.push_back(length->mm);
+            REQUIRE(lengths.size() == 4);
+            options.labels = LabelStock{lengths[2], lengths[3], 1, 1, 0, 0, 0, 0};
+            CHECK_FALSE(tag_fault(draft));
+        }
+}
+
 TEST_CASE("labels that are too small or do not lie on the paper are refused, and why is said") {
     const auto fault = [](LabelStock stock) {
         const auto said = label_fault(stock, size_of(Paper::a4));

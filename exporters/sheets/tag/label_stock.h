@@ -37,7 +37,7 @@ LabelStock plain_labels(PaperSize size);
 /// Where the label of that number lies, from 0, row by row.
 Rect label_box(const LabelStock &stock, PaperSize size, int number);
 
-/// The least that has room for all that stands on a tag, and for a code that can be read.
+/// No tag has room on less, with a code that can be read; what all of a shell's tags need is found by trying.
 inline constexpr double least_label_width = 88, least_label_height = 36;
 
 /// Why no tags can be printed on these, in one sentence; nothing where they can.

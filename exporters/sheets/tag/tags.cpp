@@ -125,13 +125,13 @@ std::string arrow_words(const Label &label, TagFace face) {
     case TagFace::showing:
         return {};
     case TagFace::top:
-        return " " + words.say("\u2192 datum end");
+        return " " + words.say("→ datum end");
     case TagFace::inside:
-        return " " + words.say("\u2191 up, \u2192 datum end");
+        return " " + words.say("↑ up, → datum end");
     case TagFace::end_grain:
         break;
     }
-    return " " + words.say("\u2191 up, \u2192 %1", right_words(label.draft.layout, label.piece(), words));
+    return " " + words.say("↑ up, → %1", right_words(label.draft.layout, label.piece(), words));
 }
 
 /// The tag itself, as large as it fits; where what follows begins.
@@ -245,6 +245,26 @@ std::pair<std::vector<Sheet>, std::optional<Index<Piece>>> drawn(const Draft &dr
     return {std::move(sheets), without_room};
 }
 
+/// One label of the paper's own size or less, by itself.
+bool have_room(const Draft &draft, const OnlyPieces &only, double width, double height) {
+    SheetOptions options = draft.options;
+    options.labels = LabelStock{width, height, 1, 1, 0, 0, 0, 0};
+    return !drawn({draft.shell, draft.layout, draft.bodies, options}, only).second;
+}
+
+/// A label no smaller than that on which all tags have room, tried; nothing where no paper has it.
+std::optional<LabelStock> that_does(const Draft &draft, const OnlyPieces &only, const LabelStock &stock,
+                                    Index<Piece> hardest) {
+    constexpr double step = 5, most = 200;
+    const double least = std::max(stock.height, least_label_height);
+    for (const double height : {least, least + step, least + 2 * step, tall})
+        for (double width = std::max(stock.width, least_label_width); width <= most; width += step)
+            if (have_room(draft, std::vector{hardest}, width, height) &&
+                have_room(draft, only, width, height))
+                return LabelStock{width, height, 1, 1, 0, 0, 0, 0};
+    return {};
+}
+
 } // namespace
 
 std::vector<Sheet> tag_sheets(const Draft &draft, const OnlyPieces &only) {
@@ -254,11 +274,21 @@ std::vector<Sheet> tag_sheets(const Draft &draft, const OnlyPieces &only) {
 std::optional<Said> tag_fault(const Draft &draft, const OnlyPieces &only) {
     const auto &stock = draft.options.labels;
     if (!stock) return {};
-    if (auto fault = label_fault(*stock, office_paper_for(draft.shell, draft.options))) return fault;
-    const auto without_room = drawn(draft, only).second;
-    if (!without_room) return {};
+    const bool too_small = stock->width < least_label_width || stock->height < least_label_height;
+    auto fault = label_fault(*stock, office_paper_for(draft.shell, draft.options));
+    if (fault && !too_small) return fault;
+    const auto pieces = pieces_of(draft.layout, only);
+    const std::optional<Index<Piece>> without_room =
+        too_small && !pieces.empty() ? pieces.front() : drawn(draft, only).second;
+    if (!without_room) return fault;
+    const std::string &tag = draft.layout.pieces[*without_room].tag;
+    const auto does = that_does(draft, only, *stock, *without_room);
+    if (does)
+        return said("labels of %1 by %2 have no room for all that stands on the tag of %3; %4 by %5 have it, "
+                    "and for all others",
+                    in_mm(stock->width), in_mm(stock->height), tag, in_mm(does->width), in_mm(does->height));
     return said("labels of %1 by %2 have no room for all that stands on the tag of %3", in_mm(stock->width),
-                in_mm(stock->height), draft.layout.pieces[*without_room].tag);
+                in_mm(stock->height), tag);
 }
 
 } // namespace roundlay::sheets

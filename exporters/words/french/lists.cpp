@@ -22,7 +22,7 @@ constexpr Entry entries[] = {
     {"%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) and Eq. 4-9, "
      "though %6; walls settle by more than that",
      "%1 : %2 (radial) à %3 (tangentiel) des hauteurs et largeurs, rien des longueurs, selon %4 (%5) et "
-     "l’éq. 4-9, bien que %6 ; les murs tassent de plus que cela"},
+     "l’éq. 4-9, même si %6 ; les murs tassent de plus que cela"},
     {"%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) and Eq. 4-9; "
      "walls settle by more than that",
      "%1 : %2 (radial) à %3 (tangentiel) des hauteurs et largeurs, rien des longueurs, selon %4 (%5) et "
@@ -157,6 +157,10 @@ constexpr Entry entries[] = {
     {"lengths are rounded up to the next %1; each peg is cut to its own bore, which the cut sheets say",
      "les longueurs sont arrondies au %1 supérieur ; chaque cheville est coupée à son propre perçage, que "
      "disent les fiches de taille"},
+    {"lengths are rounded up to the next %1; each peg is cut to its own bore, which the elevation of its "
+     "wall says",
+     "les longueurs sont arrondies au %1 supérieur ; chaque cheville est coupée à son trou, que donne "
+     "l’élévation de son mur"},
     {"lengths of its left and right tail", "longueurs de ses queues gauche et droite"},
     {"live N/mm", "usage N/mm"},
     {"live lb/ft", "usage lb/pi"},

@@ -111,6 +111,8 @@ constexpr Entry entries[] = {
      "de la pièce finie, comme les nomme son fichier STEP"},
     {"only a chain has a thickness", "seule une chaîne a une épaisseur (thickness)"},
     {"pegs and bores of %1", "des chevilles et des perçages de %1"},
+    {"pegs that are bored in place, as each log is laid",
+     "des chevilles percées en place, quand chaque pièce est posée"},
     {"plain pockets for the joists", "des mortaises droites pour les solives"},
     {"plus or minus, a proposal that rests on no standard",
      "en plus ou en moins, une proposition qui ne repose sur aucune norme"},

@@ -89,10 +89,14 @@ constexpr Entry entries[] = {
     {"its turns a minute", "ses tours par minute"},
     {"labels are stated by their size and by how many are on a sheet",
      "les étiquettes s’indiquent par leur taille et par leur nombre sur une feuille"},
-    {"labels of %1 by %2 have no room for a tag: at least %3 by %4 are needed",
-     "des étiquettes de %1 sur %2 n’ont pas la place d’un repère : il en faut au moins %3 sur %4"},
+    {"labels of %1 by %2 have no room for a tag",
+     "des étiquettes de %1 sur %2 n’ont pas la place d’un repère"},
     {"labels of %1 by %2 have no room for all that stands on the tag of %3",
      "des étiquettes de %1 sur %2 n’ont pas la place de tout ce que porte le repère de %3"},
+    {"labels of %1 by %2 have no room for all that stands on the tag of %3; %4 by %5 have it, and for all "
+     "others",
+     "des étiquettes de %1 sur %2 n’ont pas la place de tout ce que porte le repère de %3 ; %4 sur %5 l’ont, "
+     "et pour tous les autres"},
     {"left x top", "gauche x haut"},
     {"length x width x thickness", "longueur x largeur x épaisseur"},
     {"margins and gaps of labels are not less than 0",

@@ -9,7 +9,7 @@ constexpr Entry entries[] = {
     {"%1", "%1"},
     {"%1 (%2 logs in wall %3)", "%1 (%2 pièces dans le mur %3)"},
     {"%1 (%2 logs in walls %3)", "%1 (%2 pièces dans les murs %3)"},
-    {"%1 (%2), though %3", "%1 (%2), bien que %3"},
+    {"%1 (%2), though %3", "%1 (%2), même si %3"},
     {"%1 (%2; %3, %4), %5", "%1 (%2 ; %3, %4), %5"},
     {"%1 No species is stated: eastern hemlock is taken.",
      "%1 Aucune essence n’est indiquée : la pruche du Canada est prise."},
@@ -23,7 +23,7 @@ constexpr Entry entries[] = {
     {"%1 round", "%1 rang"},
     {"%1 rounds", "%1 rangs"},
     {"%1 to %2 high (%3 by its rounds)", "hauteur %1 à %2 (%3 d’après ses rangs)"},
-    {"%1, %2, though %3", "%1, %2, bien que %3"},
+    {"%1, %2, though %3", "%1, %2, même si %3"},
     {"%1, and no more than wood of the higher specific gravity weighs with all hollows full of water (Eq. "
      "4-3)",
      "%1, et pas plus que ne pèse du bois de la densité la plus forte dont tous les vides sont pleins d’eau "

@@ -148,6 +148,12 @@ def piece_faults(written, step):
             yield f"{row['tag']}: round, and within {own['BodyWithin']} mm"
 
 
+def outward(further, told):
+    """The building tells whole figures as the sheets do, the list hundredths: never the narrower range, and by a step at
+    most, which is a kilogram, five from fifty on, and less than a tenth beyond."""
+    return 0 <= further < (1 if told < 50 else max(5, 0.1 * told))
+
+
 def row_faults(row, values, own, quantities, common):
     said = {"Tag": "tag", "Wall": "wall", "Floor": "wall", "Round": "round", "Place": "place", "RaiseNumber": "raise",
             "Kind": "kind", "Species": "species", "Finish": "finish", "LeftEnd": "left_end", "RightEnd": "right_end",
@@ -165,9 +171,9 @@ def row_faults(row, values, own, quantities, common):
     if abs(quantities["Length"] - float(row["length_mm"])) > 6e-4:
         yield f"{row['tag']}: length {quantities['Length']}"
     if row["estimated_weight_each_high_kg"]:
-        if quantities["NetWeight"] != float(row["estimated_weight_each_high_kg"]) or own["WeightTo"] != quantities["NetWeight"]:
+        if not outward(quantities["NetWeight"] - float(row["estimated_weight_each_high_kg"]), quantities["NetWeight"]) or own["WeightTo"] != quantities["NetWeight"]:
             yield f"{row['tag']}: weighs {quantities['NetWeight']}, listed as {row['estimated_weight_each_high_kg']}"
-        if own["WeightFrom"] != float(row["estimated_weight_each_low_kg"]):
+        if not outward(float(row["estimated_weight_each_low_kg"]) - own["WeightFrom"], own["WeightFrom"]):
             yield f"{row['tag']}: weighs from {own['WeightFrom']}"
     if common["Reference"] != row["piece"] or values[3] != row["kind"]:
         yield f"{row['tag']}: like {common['Reference']}, a {values[3]}"
