@@ -7,6 +7,7 @@ namespace roundlay {
 namespace {
 
 template <typename... Visitors> struct Kinds : Visitors... { using Visitors::operator()...; };
+template <typename... Visitors> Kinds(Visitors...) -> Kinds<Visitors...>; // clang 14 does not guess it
 
 /// What can be typed, for the help.
 std::string bounds_of(const OptionKind &kind) {

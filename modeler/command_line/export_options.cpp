@@ -36,7 +36,7 @@ OptionValue value_of(const TypedOption &each, UnitSystem units) {
 } // namespace
 
 void add_export_option(CLI::App &app, TypedOptions &typed, const ExportOption &option) {
-    TypedOption &into = typed.emplace_back(&option);
+    TypedOption &into = typed.emplace_back(TypedOption{&option, {}, false});
     const auto *yes_no = std::get_if<YesNoOption>(&option.kind);
     if (yes_no != nullptr && yes_no->flag)
         app.add_flag(typed_as(option), into.flag, help_of(option));
