@@ -5,13 +5,17 @@
 
 namespace roundlay {
 
+void start_anew(ExportJob &job) {
+    job.composed = no_sheets(), job.pictures = no_pictures(), job.order = no_order();
+}
+
 ExportJob as_it_stands(const ExportJob &job) {
     ExportJob standing = job;
     if (job.shell.pegs.bored != PegBoring::in_place || job.layout.pieces.empty()) return standing;
     standing.shell.pegs.bored = PegBoring::at_the_bench;
     standing.layout = lay_out(standing.shell);
     standing.bodies = bodies_of(standing.layout);
-    standing.composed = no_sheets(), standing.pictures = no_pictures(), standing.order = no_order();
+    start_anew(standing);
     return standing;
 }
 

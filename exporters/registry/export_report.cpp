@@ -1,3 +1,4 @@
+#include "exporters/registry/as_it_stands.h"
 #include "exporters/registry/list_sheets.h"
 #include "exporters/registry/paper.h"
 #include "exporters/registry/record_tables.h"
@@ -27,7 +28,7 @@ ExportJob of_found_house(const ExportJob &job) {
     found.shell = job.found->shell, found.layout = job.found->layout, found.bodies = job.found->bodies;
     found.findings.clear(); // of the other state
     found.found = nullptr;
-    found.composed = no_sheets(), found.pictures = no_pictures();
+    start_anew(found);
     return found;
 }
 

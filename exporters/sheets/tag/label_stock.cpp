@@ -40,7 +40,7 @@ std::optional<Said> label_fault(const LabelStock &stock, PaperSize size) {
         return said("a sheet of labels has at least one across and one down");
     if (stock.left < 0 || stock.top < 0 || stock.gap_across < 0 || stock.gap_down < 0)
         return said("margins and gaps of labels are not less than 0");
-    if (stock.width < least_label_width || stock.height < least_label_height)
+    if (is_too_small(stock))
         return said("labels of %1 by %2 have no room for a tag", in_mm(stock.width), in_mm(stock.height));
     const Rect last = label_box(stock, size, stock.columns * stock.rows - 1);
     if (last.x1 > size.width + rounding || last.y0 < -rounding)

@@ -34,11 +34,19 @@ std::optional<LabelStock> stock_of(const StatedLabels &stated);
 /// Two across and four down, edge to edge, inside margins of 10 mm.
 LabelStock plain_labels(PaperSize size);
 
+/// By itself, without margins.
+inline LabelStock one_label(double width, double height) {
+    return {width, height, 1, 1, 0, 0, 0, 0};
+}
+
 /// Where the label of that number lies, from 0, row by row.
 Rect label_box(const LabelStock &stock, PaperSize size, int number);
 
 /// No tag has room on less, with a code that can be read; what all of a shell's tags need is found by trying.
 inline constexpr double least_label_width = 88, least_label_height = 36;
+inline bool is_too_small(const LabelStock &stock) {
+    return stock.width < least_label_width || stock.height < least_label_height;
+}
 
 /// Why no tags can be printed on these, in one sentence; nothing where they can.
 std::optional<Said> label_fault(const LabelStock &stock, PaperSize size);

@@ -223,10 +223,6 @@ Sheet empty_sheet(PaperSize size, const std::string &first_tag, std::size_t numb
     return sheet;
 }
 
-} // namespace
-
-namespace {
-
 /// The sheets, and the first tag that has no room for all.
 std::pair<std::vector<Sheet>, std::optional<Index<Piece>>> drawn(const Draft &draft, const OnlyPieces &only) {
     const PaperSize size = office_paper_for(draft.shell, draft.options);
@@ -245,10 +241,9 @@ std::pair<std::vector<Sheet>, std::optional<Index<Piece>>> drawn(const Draft &dr
     return {std::move(sheets), without_room};
 }
 
-/// One label of the paper's own size or less, by itself.
-bool have_room(const Draft &draft, const OnlyPieces &only, double width, double height) {
+bool have_room(const Draft &draft, const OnlyPieces &only, const LabelStock &stock) {
     SheetOptions options = draft.options;
-    options.labels = LabelStock{width, height, 1, 1, 0, 0, 0, 0};
+    options.labels = stock;
     return !drawn({draft.shell, draft.layout, draft.bodies, options}, only).second;
 }
 
@@ -258,10 +253,10 @@ std::optional<LabelStock> that_does(const Draft &draft, const OnlyPieces &only, 
     constexpr double step = 5, most = 200;
     const double least = std::max(stock.height, least_label_height);
     for (const double height : {least, least + step, least + 2 * step, tall})
-        for (double width = std::max(stock.width, least_label_width); width <= most; width += step)
-            if (have_room(draft, std::vector{hardest}, width, height) &&
-                have_room(draft, only, width, height))
-                return LabelStock{width, height, 1, 1, 0, 0, 0, 0};
+        for (double width = std::max(stock.width, least_label_width); width <= most; width += step) {
+            const LabelStock tried = one_label(width, height);
+            if (have_room(draft, std::vector{hardest}, tried) && have_room(draft, only, tried)) return tried;
+        }
     return {};
 }
 
@@ -274,7 +269,7 @@ std::vector<Sheet> tag_sheets(const Draft &draft, const OnlyPieces &only) {
 std::optional<Said> tag_fault(const Draft &draft, const OnlyPieces &only) {
     const auto &stock = draft.options.labels;
     if (!stock) return {};
-    const bool too_small = stock->width < least_label_width || stock->height < least_label_height;
+    const bool too_small = is_too_small(*stock);
     auto fault = label_fault(*stock, office_paper_for(draft.shell, draft.options));
     if (fault && !too_small) return fault;
     const auto pieces = pieces_of(draft.layout, only);
